@@ -1,0 +1,12 @@
+/**
+ * Chapter J4 of AISI S100-16 (with S1-18 or S2-20): nominal strengths of this edition carry its name in their
+ * type, and only this edition's factors accept them. One edition's equation with another's factors does not compile.
+ */
+import type { Quantity } from '../../quantities/quantity.ts';
+
+declare const nominalOf: unique symbol;
+
+export type LimitState = 'tilting and bearing' | 'pull-out' | 'pull-over' | 'screw shear' | 'screw tension';
+
+/** A nominal strength by S100-16, in pounds, of one limit state, before any factor. */
+export type Nominal<L extends LimitState> = Quantity<'lbf'> & { readonly [nominalOf]: L };
