@@ -11,7 +11,9 @@ const mark = join(root, 'node_modules/.deckbite-lock-digest');
 const developmentTool = join(root, 'node_modules/vitest/package.json');
 
 function lockDigest() {
-  return createHash('sha256').update(readFileSync(join(root, 'package-lock.json'))).digest('hex');
+  return createHash('sha256')
+    .update(readFileSync(join(root, 'package-lock.json')))
+    .digest('hex');
 }
 
 /** True when node_modules was installed, development tools included, from the present lock. */
