@@ -4,7 +4,6 @@ import { spawnSync } from 'node:child_process';
 import { resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { isInstalled, markInstalled } from './install-mark.mjs';
-import { linkOwnCommand } from './link-own-command.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 process.chdir(root);
@@ -22,7 +21,6 @@ if (!isInstalled()) {
     process.exit(1);
   }
   markInstalled();
-  linkOwnCommand();
 }
 
 const [script, ...rest] = process.argv.slice(2);

@@ -2,10 +2,8 @@
 // install, so a build that cannot run is left to `npm run build`, which says why.
 import { build, cannotBuild } from './build.mjs';
 import { markInstalled } from './install-mark.mjs';
-import { linkOwnCommand } from './link-own-command.mjs';
 
 markInstalled();
-linkOwnCommand();
 if (!cannotBuild()) {
   await build().catch((error) => console.error(`prepare: not built: ${error.message}`));
 }
