@@ -61,5 +61,5 @@ export const megapascal = marker<'MPa'>();
 export function convert<F extends Unit, T extends Unit>(value: Quantity<F>, from: F, to: T): Quantity<T> {
   if ((from as Unit) === (to as Unit)) return value as unknown as Quantity<T>;
   if (!sameDimension(from, to)) throw new Error(`cannot convert ${from} to ${to}`);
-  return (value * (units[from].factor / units[to].factor)) as Quantity<T>;
+  return ((value * units[from].factor) / units[to].factor) as Quantity<T>;
 }
