@@ -34,6 +34,7 @@ export const panelInput = z.strictObject({
   seamHeight: lengthText(6).optional(),
   ribHeight: lengthText(8).optional(),
   ribSpacing: lengthText(24).optional().describe('major ribs of an exposed panel'),
+  longestSheet: lengthText(2400).optional().describe('longest panel that is delivered; longer runs get end laps'),
   startOffset: offsetText(72).default(0 as never).describe('width of the first run cut away at the left edge'),
   clip: z.string().max(40).optional().describe('stock number of the clip the panel was tested with'),
   flangeThroughOneSide: z.boolean().default(true).describe('screws of a nail flange load one side of their heads'),

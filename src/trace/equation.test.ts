@@ -26,6 +26,13 @@ describe('equation', () => {
     expect(() => wrong({ t: inch(1), F: psi(1) })).toThrow('does not give lbf');
   });
 
+  test('refuses units that belong to different systems, though the kind is right', () => {
+    const wrong = equation({ clause: 'test', gives: 'F', unit: 'lbf', from: { p: 'psf', w: 'in' }, is: 'p * w ^ 2' });
+    expect(() => wrong.formula()).toThrow('differ in size');
+    const right = equation({ clause: 'test', gives: 'F', unit: 'lbf', from: { p: 'psf', w: 'ft' }, is: 'p * w ^ 2' });
+    expect(() => right.formula()).not.toThrow();
+  });
+
   test('refuses a stray and a missing symbol', () => {
     const stray = equation({ clause: 'test', gives: 'P', unit: 'lbf', from: { P1: 'lbf', P2: 'lbf' }, is: '2 * P1' });
     expect(() => stray.formula()).toThrow('P2 is given but not used');

@@ -3,8 +3,8 @@
  * Reading the text and making code wait for the first call, so that a program pays only for what it uses.
  */
 import type { Quantity } from '../quantities/quantity.ts';
-import { type Unit, units } from '../quantities/unit.ts';
-import { dimensionOf, equalDimensions } from './dimension.ts';
+import type { Unit } from '../quantities/unit.ts';
+import { measure, measureOf, mustAgree } from './dimension.ts';
 import { codeOf, nativeFunction, walk } from './evaluate.ts';
 import { type Expression, parseExpression, symbolsOf } from './expression.ts';
 import type { Formula, Trace } from './step.ts';
@@ -66,7 +66,6 @@ function readFormula(text: AnyEquationText): Formula {
   const used = symbolsOf(tree);
   for (const name of used) if (!(name in text.from)) throw new Error(`${text.clause}: ${name} is used but not given`);
   for (const name of Object.keys(text.from)) if (!used.has(name)) throw new Error(`${text.clause}: ${name} is given but not used`);
-  if (!text.fitted && !equalDimensions(dimensionOf(tree, text.from), units[text.unit].dimension))
-    throw new Error(`${text.clause}: the formula for ${text.gives} does not give ${text.unit}`);
+  if (!text.fitted) mustAgree(measure(tree, text.from), measureOf(text.unit), `${text.clause}: the formula for ${text.gives} does not give ${text.unit}`);
   return { text: text.is, tree, units: text.from };
 }
