@@ -1,5 +1,5 @@
 /** A document to a job, or every fault in it at once. */
-import { type Fault, faultsOf } from './fault.ts';
+import { type Fault, faultsOf } from '../quantities/fault.ts';
 import { JOB_SCHEMA, type Job, job } from './job.ts';
 
 /** Larger documents are refused before they are read: no roof needs more, and a hostile one would stall. */

@@ -1,5 +1,5 @@
 /** From the roof as described in a job to planes with tagged edges. */
-import type { Fault } from '../job/fault.ts';
+import type { Fault } from '../quantities/fault.ts';
 import type { RoofInput } from '../job/roof-input.ts';
 import { known } from '../job/stated.ts';
 import { buildPlane, type PlaneDescription } from './build-plane.ts';

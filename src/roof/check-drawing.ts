@@ -1,5 +1,5 @@
 /** Faults of a drawn roof that no schema can see: crossing outlines, sides without tags, planes that lie over each other. */
-import type { Fault } from '../job/fault.ts';
+import type { Fault } from '../quantities/fault.ts';
 import type { RoofInput } from '../job/roof-input.ts';
 import { areaOf, cross, distance, minus, type Point, type Ring, sidesOf, signedArea, unit } from './point.ts';
 import { intersect } from './region.ts';
