@@ -198,7 +198,7 @@ for (const [id, words, form, height, base, metal, screws, sizesTaken, room, trav
     kind: 'clip', id, designation: words, metal, coating: metal === 'carbon steel' ? 'hot-dip zinc' : 'none', pack: 100, price, weight: `${Number((0.05 + base * 1.2).toFixed(3))} lbf`, form, seamHeight: inches(height), baseThickness: inches(base),
     tensileStrength: metal === 'carbon steel' ? '65000 psi' : metal === 'copper' ? '32000 psi' : '75000 psi', screws, screwSize: sizesTaken, headRoom: inches(room), travel: inches(travel),
     ...(lever ? { lever: { seamToScrew: inches(lever[0]), screwToToe: inches(lever[1]) } } : {}),
-    ...(uplift ? { uplift: { value: `${uplift} lbf`, source: `invented clip test report D-C${id.slice(2)}, mean of 3, demonstration only` }, upliftSafetyFactor: 2.5 } : {}),
+    ...(uplift ? { uplift: { value: `${uplift} lbf`, source: `invented clip test report D-C${id.slice(2)}, mean of 3, demonstration only` }, upliftSafetyFactor: 2.5, upliftCoversBase: metal !== 'carbon steel' } : {}),
   });
 
 for (const [id, length, width, t, price] of [['BP44', 4, 4, 0.0346, 0.45], ['BP46', 4, 6, 0.0451, 0.62], ['BP68', 6, 8, 0.0451, 0.95]])

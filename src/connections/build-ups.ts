@@ -51,6 +51,12 @@ export function sheetToSheet(job: Job, top: 'panel' | 'trim'): BuildUp {
   return { plies: [upper, { ...panel, role: 'second sheet', punched: false }], holding: 1 };
 }
 
+/** The lap of two trims. */
+export function trimToTrim(job: Job): BuildUp {
+  const trim = trimSheet(job);
+  return { plies: [trim, { ...trim, role: 'second sheet' }], holding: 1 };
+}
+
 /** A bracket of 14 gauge coated steel, punched, on the support. */
 export function bracketToSupport(job: Job): BuildUp {
   const bracket: SheetPly = { ...coatedSteel('bracket', 0.0747, 45_000, 33_000), role: 'trim', punched: true };

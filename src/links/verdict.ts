@@ -28,6 +28,8 @@ export interface Capacity {
   /** What the load on the link is: of one fastener, of the whole place, or the pressure on the roof. */
   readonly of: 'fastener' | 'place' | 'pressure';
   readonly unit: 'lbf' | 'psf';
+  /** Area of roof the link's pressure is averaged over, where it is not the area of the place. */
+  readonly area_ft2?: number;
   /** Nothing when it cannot be said; then `because` says why. */
   readonly value: number | undefined;
   readonly evidence: Evidence;

@@ -122,6 +122,7 @@ export const clip = strictObject({
     .describe('left out when the dimensions are not known: the prying of the clip is then unproven'),
   uplift: strength(quantityText('lbf', { above: 0 })).optional().describe('tested nominal strength of the clip itself'),
   upliftSafetyFactor: z.number().min(1).max(10).optional(),
+  upliftCoversBase: z.boolean().default(false).describe('the test ran until the clip or its base failed, screw heads pulling over included'),
 });
 export type Clip = z.infer<typeof clip>;
 

@@ -1,0 +1,91 @@
+/** From a job and a shelf to the answer. Reads as a table of contents. */
+import { listConnections } from '../connections/list-connections.ts';
+import type { Parts } from '../connections/build-ups.ts';
+import { chooseItem } from '../choose/choose-items.ts';
+import type { Design } from '../choose/design.ts';
+import type { ConnectionChoice } from '../choose/schedule.ts';
+import { basisOf } from '../job/basis.ts';
+import type { Job } from '../job/job.ts';
+import { type Read, readJob } from '../job/read-job.ts';
+import { layOut } from '../layout/lay-out.ts';
+import { linkContext } from '../links/link-context.ts';
+import { buildRoof } from '../roof/build-roof.ts';
+import type { Item, ItemOf } from '../shelf/item.ts';
+import { readShelf } from '../shelf/read-shelf.ts';
+import type { Shelf } from '../shelf/shelf.ts';
+import { buildField } from '../site/build-field.ts';
+import { takeOff } from '../takeoff/take-off.ts';
+import type { Answer, VerdictCount } from './answer.ts';
+import { checkReferences } from './check-references.ts';
+import { inputsOf } from './inputs.ts';
+import { remarksOf } from './remarks.ts';
+
+/** An answer, and the design it was made from, so that any line of it can be proved. */
+export interface Solved {
+  readonly answer: Answer;
+  readonly design: Design;
+}
+
+/** Reads, solves and returns everything, or every fault with its field path. */
+export function solveJob(document: unknown, shelfDocument: unknown): Read<Solved> {
+  const job = readJob(document);
+  const shelf = readShelf(shelfDocument);
+  if (!job.ok || !shelf.ok) {
+    const shelfFaults = shelf.ok ? [] : shelf.faults.map((fault) => ({ ...fault, path: `shelf: ${fault.path}` }));
+    return { ok: false, faults: [...(job.ok ? [] : job.faults), ...shelfFaults] };
+  }
+  return solve(job.value, shelf.value, inputsOf(document));
+}
+
+/** Solves a job already read, on a shelf already read. */
+export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<Solved> {
+  const built = buildRoof(job.roof);
+  if (!built.ok) return built;
+  const { roof } = built;
+  const faults = checkReferences(job, roof, shelf.items);
+  if (faults.length > 0) return { ok: false, faults };
+
+  const basis = basisOf(job);
+  const placed = buildField(job, roof, basis);
+  if (!placed.ok) return placed;
+  const field = placed.value;
+  const parts = partsOf(job, shelf.items);
+  const design: Design = { job, basis, roof, field, items: shelf.items, parts, links: linkContext(job, basis, parts, shelf.items) };
+
+  const connections = listConnections(job, roof, parts, field.highWind ?? true);
+  const choices = connections.map((connection) => chooseItem(connection, design));
+  const layout = layOut(choices, design);
+  const takeoff = takeOff(choices, layout, design, shelf.currency);
+  const { name, edition, date, currency } = shelf;
+  const answer: Answer = {
+    job,
+    basis,
+    shelf: { name, edition, date, currency },
+    inputs,
+    roof,
+    field,
+    choices,
+    layout,
+    takeoff,
+    count: countVerdicts(choices),
+    remarks: remarksOf(design, choices),
+  };
+  return { ok: true, value: { answer, design } };
+}
+
+/** The clip named in the job, or the cheapest one-fits for its seam; the plate named in the job. */
+function partsOf(job: Job, items: readonly Item[]): Parts {
+  const byId = <K extends Item['kind']>(kind: K, id: string | undefined) => items.find((item): item is ItemOf<K> => item.kind === kind && item.id === id);
+  const plate = byId('plate', job.insulation?.plate);
+  if (job.panel.system !== 'standing seam on clips') return { clip: undefined, plate };
+  const named = byId('clip', job.panel.clip);
+  const fitting = items.filter((item): item is ItemOf<'clip'> => item.kind === 'clip' && item.seamHeight === job.panel.seamHeight);
+  const cheapest = fitting.sort((a, b) => a.price - b.price || (a.id < b.id ? -1 : 1))[0];
+  return { clip: job.panel.clip === undefined ? cheapest : named, plate };
+}
+
+function countVerdicts(choices: readonly ConnectionChoice[]): VerdictCount {
+  const verdicts = choices.flatMap((choice) => choice.lines.map((line) => line.verdict));
+  const of = (wanted: (typeof verdicts)[number]) => verdicts.filter((verdict) => verdict === wanted).length;
+  return { holds: of('holds'), fallsShort: of('falls short'), unproven: of('unproven') };
+}

@@ -1,0 +1,141 @@
+/** The item for each connection: every candidate through its chain in every zone; the soundest, then the cheapest. */
+import type { Connection } from '../connections/connection.ts';
+import { holdingPly } from '../connections/ply.ts';
+import { chainCapacities } from '../links/chain.ts';
+import { metalFinding, treatedWoodFinding } from '../links/metal-rules.ts';
+import { pryingOf } from '../links/prying.ts';
+import type { Trace } from '../trace/step.ts';
+import type { Item, Rivet, Screw } from '../shelf/item.ts';
+import type { Chain } from './evaluate-line.ts';
+import { evaluateLine } from './evaluate-line.ts';
+import type { Design } from './design.ts';
+import { findLine, overriddenLine, roughCount } from './find-spacing.ts';
+import type { Rejection } from './rejection.ts';
+import { ruleOut } from './rule-out.ts';
+import type { ConnectionChoice, ScheduleLine } from './schedule.ts';
+import type { Setting } from './setting.ts';
+import { type Occurrence, occurrences } from './where.ts';
+
+/** To set one fastener, in the currency of the shelf: an assumption, so that fewer fasteners count for something. */
+export const LABOUR_EACH = 0.25;
+
+interface Candidate {
+  readonly item: Screw | Rivet;
+  readonly chain: Chain;
+  readonly lines: readonly ScheduleLine[];
+  readonly fallsShort: number;
+  readonly unproven: number;
+  readonly cost: number;
+}
+
+export function chooseItem(connection: Connection, design: Design): ConnectionChoice {
+  const where = occurrences(connection, design);
+  const setting = settingOf(connection, design);
+  const rejected: Rejection[] = [];
+  const candidates: Candidate[] = [];
+  const wanted = overrideFor(connection, design, undefined)?.item;
+  for (const item of design.items) {
+    if (item.kind !== 'screw' && item.kind !== 'rivet') continue;
+    const ruling = ruleOut(item, setting);
+    if (ruling && item.id !== wanted) {
+      if (ruling.rule !== 'kind') rejected.push({ item: item.id, ...ruling });
+      continue;
+    }
+    candidates.push(tryItem(item, connection, where, design, ruling?.because));
+  }
+  candidates.sort((a, b) => a.fallsShort - b.fallsShort || a.unproven - b.unproven || a.cost - b.cost || (a.item.id < b.item.id ? -1 : 1));
+  const chosen = candidates.find((one) => one.item.id === wanted) ?? candidates[0];
+  const others = candidates.filter((one) => one !== chosen).map((one) => lostTo(one, chosen as Candidate, connection, design));
+  return answerFor(connection, design, where, chosen, candidates, [...others, ...rejected]);
+}
+
+function answerFor(connection: Connection, design: Design, where: readonly Occurrence[], chosen: Candidate | undefined, candidates: readonly Candidate[], rejected: readonly Rejection[]): ConnectionChoice {
+  const override = overrideFor(connection, design, undefined);
+  const chain = chosen?.chain ?? { connection, capacities: [], prying: 1 };
+  const lines = chosen?.lines ?? where.map((at) => findLine(chain, at, design));
+  return {
+    connection,
+    item: chosen?.item,
+    clip: connection.duty === 'clip' ? design.parts.clip : undefined,
+    because: reason(chosen, candidates, design),
+    lines,
+    rejected,
+    prying: chain.prying,
+    ...(override ? { overridden: override.because } : {}),
+    conflicts: chosen ? conflictsOf(chosen.item, connection, design) : [],
+  };
+}
+
+function settingOf(connection: Connection, design: Design): Setting {
+  const { job } = design;
+  return { connection, surroundings: design.links.surroundings, inView: job.place.below === 'in view', clip: design.parts.clip, colour: job.panel.colour };
+}
+
+export function chainOf(item: Screw | Rivet, connection: Connection, design: Design, trace?: Trace): Chain {
+  const clip = connection.duty === 'clip' ? design.parts.clip : undefined;
+  const prying = connection.duty !== 'clip' ? 1 : clip ? pryingOf(clip, trace) : undefined;
+  return { connection, capacities: chainCapacities(item, connection, design.links, trace !== undefined), prying };
+}
+
+function tryItem(item: Screw | Rivet, connection: Connection, where: readonly Occurrence[], design: Design, ruledOut: string | undefined): Candidate {
+  const chain = chainOf(item, connection, design);
+  const lines = where.map((at) => lineFor(chain, at, design));
+  const count = where.reduce((sum, at, i) => sum + roughCount(connection, lines[i] as ScheduleLine, at), 0);
+  return {
+    item,
+    chain,
+    lines,
+    fallsShort: lines.filter((line) => line.verdict === 'falls short').length + (ruledOut === undefined ? 0 : 1),
+    unproven: lines.reduce((sum, line) => sum + line.checks.filter((check) => check.verdict === 'unproven').length, 0),
+    cost: count * (item.price + LABOUR_EACH),
+  };
+}
+
+function lineFor(chain: Chain, at: Occurrence, design: Design): ScheduleLine {
+  const spacing = overrideFor(chain.connection, design, at.zone)?.spacing;
+  return spacing === undefined ? findLine(chain, at, design) : overriddenLine(chain, at, spacing, design);
+}
+
+/** The person's decision for a connection, in one zone or in all. */
+function overrideFor(connection: Connection, design: Design, zone: number | undefined) {
+  const label = zone === undefined ? undefined : design.field.zones[zone]?.label;
+  const own = design.job.overrides.filter((one) => one.connection === connection.id);
+  return own.find((one) => zone !== undefined && one.zone === label && one.spacing !== undefined) ?? own.find((one) => one.zone === undefined);
+}
+
+function lostTo(loser: Candidate, winner: Candidate, connection: Connection, design: Design): Rejection {
+  const bad = loser.lines.find((line) => line.verdict === 'falls short') ?? loser.lines.find((line) => line.verdict === 'unproven');
+  if (bad && (loser.fallsShort > winner.fallsShort || loser.unproven > winner.unproven)) {
+    const check = bad.checks[bad.governing];
+    const zone = design.field.zones[bad.zone]?.label;
+    const numbers = check?.ratio === undefined ? (check?.capacity.because ?? 'no evidence') : `${check.capacity.link} at ${check.ratio.toFixed(2)} of what it holds`;
+    return { item: loser.item.id, rule: 'strength', because: `zone ${zone}, ${Number(bad.spacing_in.toFixed(2))} in: ${numbers}` };
+  }
+  const holding = holdingPly(connection.buildUp).name;
+  return { item: loser.item.id, rule: 'cost', because: `it serves in the ${holding} too, but set it costs ${loser.cost.toFixed(0)} against ${winner.cost.toFixed(0)}` };
+}
+
+function reason(chosen: Candidate | undefined, candidates: readonly Candidate[], design: Design): string {
+  if (!chosen) return `nothing of the ${design.items.length} items on the shelf fits; each rejection says why`;
+  const runnerUp = candidates.find((one) => one !== chosen);
+  if (!runnerUp) return 'the only item on the shelf that fits';
+  return `${candidates.length} items fit; it is the cheapest of the soundest, set for ${chosen.cost.toFixed(0)} against ${runnerUp.cost.toFixed(0)} for ${runnerUp.item.id}`;
+}
+
+function conflictsOf(item: Item, connection: Connection, design: Design): string[] {
+  if (item.kind !== 'screw' && item.kind !== 'rivet') return [];
+  const found = connection.buildUp.plies.map((ply) => {
+    if (ply.kind === 'wood') return treatedWoodFinding(item, ply.treatment);
+    return ply.kind === 'sheet' ? metalFinding(item, ply.metal, design.links.surroundings) : undefined;
+  });
+  return [...new Set(found.flatMap((one) => (one?.kind === 'conflict' ? [one.text] : [])))];
+}
+
+/** The working of one schedule line: the same code once more, with a trace. */
+export function proveLine(choice: ConnectionChoice, line: ScheduleLine, design: Design): { readonly line: ScheduleLine; readonly load: Trace } {
+  const load: Trace = [];
+  if (!choice.item) return { line, load };
+  const chain = chainOf(choice.item, choice.connection, design, load);
+  const proved = evaluateLine(chain, { zone: line.zone, spacing: line.spacing_in, each: line.each, setBy: line.setBy }, design, load);
+  return { line: proved, load };
+}

@@ -1,0 +1,119 @@
+/** One cell of the schedule at one spacing: loads, every link checked, the verdict. */
+import type { Connection } from '../connections/connection.ts';
+import { tributaryOf } from '../connections/demand.ts';
+import type { PanelInput } from '../job/cover-input.ts';
+import { panelSystemCapacity } from '../links/panel-system.ts';
+import { type Capacity, check, type LinkCheck, type Verdict, worst } from '../links/verdict.ts';
+import { type SqFt, sqft } from '../quantities/quantity.ts';
+import { isRefusal, refusalText } from '../trace/refusal.ts';
+import type { Trace } from '../trace/step.ts';
+import type { Design } from './design.ts';
+import type { ScheduleLine, SpacingReason } from './schedule.ts';
+
+/** What does not change with the spacing: the fastener's and the deck's capacities, the prying. */
+export interface Chain {
+  readonly connection: Connection;
+  readonly capacities: readonly Capacity[];
+  /** Screw tension over seam pull; 1 without a clip, nothing while the clip's lever arms are not known. */
+  readonly prying: number | undefined;
+}
+
+export interface Cell {
+  readonly zone: number;
+  readonly spacing: number;
+  readonly each: number;
+  readonly setBy: SpacingReason;
+}
+
+export function evaluateLine(chain: Chain, cell: Cell, design: Design, trace?: Trace): ScheduleLine {
+  const { connection } = chain;
+  const width = connection.tributaryWidth_in;
+  const piece = connection.placement.by === 'piece';
+  // Pieces are squares of their own width; rows take the end of a run into account.
+  const along = piece ? pieceLength(connection) : cell.spacing;
+  const area = tributaryOf(width, along, cell.each, endOffset(connection, design));
+  const place = pressure(design, cell.zone, area.place_ft2);
+  const fastener = pressure(design, cell.zone, area.fastener_ft2, trace);
+  const placeLoad = typeof place === 'number' ? Math.max(0, place) * area.place_ft2 : undefined;
+  const bare = typeof fastener === 'number' ? Math.max(0, fastener) * area.fastener_ft2 : undefined;
+  const fastenerLoad = bare === undefined || chain.prying === undefined ? undefined : bare * chain.prying;
+  const demands = { place: placeLoad, fastener: fastenerLoad };
+  const capacities = connection.primary && hasPanelTest(connection) ? [panelLink(design.job.panel, cell.spacing, design, trace), ...chain.capacities] : chain.capacities;
+  const checks = capacities.map((capacity) => checkLink(capacity, demands, place, cell.zone, chain, design));
+  const governing = governingOf(checks);
+  const decisive = checks[governing];
+  const panel = checks.filter((c) => c.capacity.link === 'panel system').map((c) => c.verdict);
+  return {
+    zone: cell.zone,
+    spacing_in: cell.spacing,
+    setBy: cell.setBy,
+    each: cell.each,
+    ...area,
+    placePressure_psf: typeof place === 'number' ? place : undefined,
+    fastenerPressure_psf: typeof fastener === 'number' ? fastener : undefined,
+    placeLoad_lbf: placeLoad,
+    fastenerLoad_lbf: fastenerLoad,
+    ...(typeof fastener === 'string' ? { noLoad: fastener } : {}),
+    checks,
+    governing,
+    ratio: decisive?.ratio,
+    verdict: worst(checks.map((c) => c.verdict)),
+    fastenerVerdict: worst(checks.filter((c) => c.capacity.link !== 'panel system').map((c) => c.verdict)),
+    panelVerdict: panel[0],
+  };
+}
+
+/** A lap across one run is a foot-wide strip as long as the run is wide; boots are as long as wide; trim laps four inches. */
+function pieceLength(connection: Connection): number {
+  if (connection.duty === 'rivet') return 4;
+  return connection.tributaryWidth_in;
+}
+
+function endOffset(connection: Connection, { job }: Design): number {
+  return connection.placement.by === 'field' && connection.placement.along === 'free' ? job.endOffset : 0;
+}
+
+const hasPanelTest = (connection: Connection): boolean => connection.placement.by === 'field';
+
+function panelLink(panel: PanelInput, spacing: number, { basis }: Design, trace: Trace | undefined): Capacity {
+  return panelSystemCapacity(panel, spacing, basis.method, trace);
+}
+
+/** Net uplift less the dead load when that was asked for; or why there is none. */
+function pressure(design: Design, zone: number, area: number, trace?: Trace): number | string {
+  const uplift = design.field.uplift(zone, sqft(area) as SqFt, trace);
+  if (isRefusal(uplift)) return refusalText(uplift);
+  const dead = design.basis.deadLoad;
+  return dead ? uplift - dead.factor * dead.load_psf : uplift;
+}
+
+function checkLink(
+  capacity: Capacity,
+  demands: { readonly place: number | undefined; readonly fastener: number | undefined },
+  place: number | string,
+  zone: number,
+  chain: Chain,
+  design: Design,
+): LinkCheck {
+  if (capacity.of === 'place') return check(capacity, demands.place);
+  if (capacity.of === 'fastener') {
+    if (chain.prying === undefined && capacity.value !== undefined)
+      return check({ ...capacity, because: 'the lever arms of the clip are not known, so its prying on the screws is not; measure from seam to screw line and from screw line to the toe of the base' }, undefined);
+    return check(capacity, demands.fastener);
+  }
+  const own = capacity.area_ft2 === undefined ? place : pressure(design, zone, capacity.area_ft2);
+  return check(capacity, typeof own === 'number' ? Math.max(0, own) : undefined);
+}
+
+const rank: Readonly<Record<Verdict, number>> = { 'falls short': 2, unproven: 1, holds: 0 };
+
+/** The worst verdict decides; among equal ones the highest ratio. */
+export function governingOf(checks: readonly LinkCheck[]): number {
+  let best = 0;
+  checks.forEach((one, i) => {
+    const held = checks[best] as LinkCheck;
+    const by = rank[one.verdict] - rank[held.verdict];
+    if (by > 0 || (by === 0 && (one.ratio ?? 0) > (held.ratio ?? 0))) best = i;
+  });
+  return best;
+}

@@ -1,0 +1,71 @@
+/** For one item: the widest spacing in each zone at which every link holds, and what it then costs. */
+import type { Connection } from '../connections/connection.ts';
+import { type Cell, type Chain, evaluateLine } from './evaluate-line.ts';
+import type { Design } from './design.ts';
+import type { ScheduleLine, SpacingReason } from './schedule.ts';
+import { chalkable, type Occurrence } from './where.ts';
+
+/** The person's or the owner's cap, or the usual one of the trade. */
+function capOf(connection: Connection, design: Design): number {
+  const owner = connection.primary ? design.job.spacingCap : undefined;
+  return Math.min(owner ?? Number.POSITIVE_INFINITY, connection.practice.spacing_in);
+}
+
+/** Bearing more than two screws beside a rib is no pattern a crew is asked for. */
+const MOST_BESIDE_RIB = 2;
+
+export function findLine(chain: Chain, at: Occurrence, design: Design): ScheduleLine {
+  const { connection } = chain;
+  const { placement } = connection;
+  const try_ = (spacing: number, setBy: SpacingReason, each = connection.each) => evaluateLine(chain, { zone: at.zone, spacing, each, setBy }, design);
+  if (placement.by === 'piece') return try_(connection.practice.spacing_in, 'pieces', placement.perPiece);
+  if (at.supportSpacing !== undefined) {
+    const ribs = placement.by === 'field' && placement.lines === 'ribs';
+    return firstThatHolds(range(connection.each, ribs ? MOST_BESIDE_RIB : connection.each), (each) => try_(at.supportSpacing as number, 'supports', each));
+  }
+  return freeLine(connection, design, try_);
+}
+
+/**
+ * The calculation first, over everything a crew can chalk; the cap after it. Trims start from their usual spacing,
+ * which the calculation may only tighten.
+ */
+function freeLine(connection: Connection, design: Design, try_: (spacing: number, setBy: SpacingReason) => ScheduleLine): ScheduleLine {
+  const cap = capOf(connection, design);
+  const all = chalkable(design.job.print.units);
+  if (!connection.primary) {
+    const list = [cap, ...all.filter((s) => s < cap)];
+    return firstThatHolds(list, (s) => try_(s, s === cap ? 'practice' : 'calculation'));
+  }
+  const calculated = firstThatHolds(all, (s) => try_(s, 'calculation'));
+  if (calculated.spacing_in <= cap) return calculated;
+  // Closer rows carry no more on any fastener link; a tested panel table may not reach that far, so it is tried again.
+  return firstThatHolds(all.filter((s) => s <= cap), (s) => try_(s, 'cap'));
+}
+
+/** First that holds; else the first that does not fall short; else the last, tightest one. */
+function firstThatHolds<T>(options: readonly T[], evaluate: (option: T) => ScheduleLine): ScheduleLine {
+  let unproven: ScheduleLine | undefined;
+  let tightest: ScheduleLine | undefined;
+  for (const option of options) {
+    const line = evaluate(option);
+    if (line.verdict === 'holds') return line;
+    if (line.verdict === 'unproven') unproven ??= line;
+    tightest = line;
+  }
+  return (unproven ?? tightest) as ScheduleLine;
+}
+
+const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, i) => from + i);
+
+/** A line at what a person asked for, checked like any other. */
+export function overriddenLine(chain: Chain, at: Occurrence, spacing: number, design: Design): ScheduleLine {
+  const piece = chain.connection.placement.by === 'piece' ? chain.connection.placement.perPiece : chain.connection.each;
+  const cell: Cell = { zone: at.zone, spacing, each: piece, setBy: 'override' };
+  return evaluateLine(chain, cell, design);
+}
+
+/** Fasteners of a line, near enough to compare items by; the layout counts exactly. */
+export function roughCount(connection: Connection, line: ScheduleLine, at: Occurrence): number {
+  return connection.placement.by === 'piece' ? at.amount * line.each : (at.amount / line.spacing_in) * line.each;
+}

@@ -1,0 +1,61 @@
+/** Every fastener of every connection, plane by plane. */
+import type { Connection } from '../connections/connection.ts';
+import { exposed } from '../connections/list-connections.ts';
+import type { ConnectionChoice } from '../choose/schedule.ts';
+import type { Design } from '../choose/design.ts';
+import { supportsOf } from '../choose/where.ts';
+import { upLines } from '../roof/runs.ts';
+import type { Plane } from '../roof/roof.ts';
+import type { FastenerSet } from './fastener-set.ts';
+import { layEdges } from './lay-edge.ts';
+import { layField } from './lay-field.ts';
+import { type PlaneZones, planeZones } from './line-stretches.ts';
+
+export function layOut(choices: readonly ConnectionChoice[], design: Design): FastenerSet[] {
+  return design.roof.planes.flatMap((plane) => {
+    const zones = planeZones(plane, design.field.pieces);
+    return choices.flatMap((choice) => {
+      const set = layConnection(choice, plane, zones, design);
+      return set && set.count > 0 ? [set] : [];
+    });
+  });
+}
+
+function layConnection({ connection, lines }: ConnectionChoice, plane: Plane, zones: PlaneZones, design: Design): FastenerSet | undefined {
+  const { placement } = connection;
+  const spacings = new Map(lines.map((line) => [line.zone, line.spacing_in]));
+  const counts = new Map(lines.map((line) => [line.zone, line.each]));
+  // Every zone a row meets is scheduled; the fallback only guards a hairline strip of dust.
+  const tightest = Math.min(...lines.map((line) => line.spacing_in));
+  const spacingOf = (zone: number) => spacings.get(zone) ?? tightest;
+  const eachOf = (zone: number) => counts.get(zone) ?? connection.each;
+  if (placement.by === 'piece' || lines.length === 0) return undefined;
+  if (placement.by === 'edge') {
+    const edges = plane.edges.filter((edge) => edge.tag === placement.tag);
+    return layEdges({ connection: connection.id, plane, pieces: design.field.pieces, edges, rows: placement.rows, spacingOf, each: connection.each });
+  }
+  return layField({
+    connection: connection.id,
+    plane,
+    zones,
+    lines: linesOf(connection, plane, design),
+    spacingOf,
+    eachOf,
+    endOffset: placement.by === 'side lap' ? HALF_LAP : design.job.endOffset,
+    supports: placement.by === 'field' && placement.along === 'supports' ? supportsOf(design, plane) : undefined,
+    endFactor: placement.by === 'field' && placement.lines === 'ribs' ? endFactor(lines.map((line) => line.each)) : 1,
+  });
+}
+
+/** Lap screws start and end clear of the rows at eave and ridge, in inches. */
+const HALF_LAP = 6;
+
+/** Eave and ridge rows get both sides of each rib (common practice), unless the field has that already. */
+const endFactor = (each: readonly number[]): number => (Math.min(...each) > 1 ? 1 : 2);
+
+function linesOf(connection: Connection, plane: Plane, { job }: Design): number[] {
+  const { placement } = connection;
+  const pitch = placement.by === 'field' || placement.by === 'side lap' ? placement.pitch_in : job.panel.coverage;
+  const offset = exposed(job) && placement.by === 'field' ? job.panel.startOffset % pitch : job.panel.startOffset;
+  return upLines(plane, pitch, offset).map((line) => line.u);
+}
