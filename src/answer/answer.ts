@@ -1,11 +1,11 @@
 /** Everything the engine says of one job. Papers, screens and the command line show this and compute nothing. */
 import type { ConnectionChoice } from '../choose/schedule.ts';
+import type { Basis } from '../job/basis.ts';
 import type { Job } from '../job/job.ts';
 import type { FastenerSet } from '../layout/fastener-set.ts';
 import type { Roof } from '../roof/roof.ts';
 import type { PressureField } from '../site/pressure-field.ts';
 import type { Takeoff } from '../takeoff/takeoff.ts';
-import type { Basis } from '../job/basis.ts';
 import type { InputStanding } from './inputs.ts';
 
 export interface VerdictCount {
@@ -17,7 +17,12 @@ export interface VerdictCount {
 export interface Answer {
   readonly job: Job;
   readonly basis: Basis;
-  readonly shelf: { readonly name: string; readonly edition: number; readonly date: string; readonly currency: string };
+  readonly shelf: {
+    readonly name: string;
+    readonly edition: number;
+    readonly date: string;
+    readonly currency: string;
+  };
   /** Every input by its standing: given, assumed with the reason, asked with the question. */
   readonly inputs: readonly InputStanding[];
   readonly roof: Roof;

@@ -9,7 +9,8 @@ export interface InputStanding {
   readonly because?: string;
 }
 
-const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Reads the document as written, not as parsed: a person recognises "15/32 in", not 0.46875. */
 export function inputsOf(document: unknown): InputStanding[] {
@@ -21,16 +22,32 @@ export function inputsOf(document: unknown): InputStanding[] {
 const skipped = new Set(['schema', 'print', 'name', 'reference', 'note', 'revision', 'date']);
 
 function visit(value: unknown, path: string, found: InputStanding[]): void {
-  if (isObject(value)) {
-    if ('ask' in value) found.push({ path, standing: 'asked', text: '', because: String(value.ask) });
-    else if ('assume' in value && 'because' in value) found.push({ path, standing: 'assumed', text: textOf(value.assume), because: String(value.because) });
-    else for (const [key, part] of Object.entries(value)) if (path !== '' || !skipped.has(key)) visit(part, path === '' ? key : `${path}.${key}`, found);
-  } else if (Array.isArray(value) && value.some(isObject)) value.forEach((part, i) => visit(part, `${path}.${i}`, found));
+  if (isObject(value)) visitObject(value, path, found);
+  else if (Array.isArray(value) && value.some(isObject))
+    for (const [i, part] of value.entries()) visit(part, `${path}.${i}`, found);
   else found.push({ path, standing: 'given', text: textOf(value) });
+}
+
+function visitObject(value: Record<string, unknown>, path: string, found: InputStanding[]): void {
+  if ('ask' in value) {
+    found.push({ path, standing: 'asked', text: '', because: String(value.ask) });
+    return;
+  }
+  if ('assume' in value && 'because' in value) {
+    found.push({ path, standing: 'assumed', text: textOf(value.assume), because: String(value.because) });
+    return;
+  }
+  for (const [key, part] of Object.entries(value)) {
+    if (path === '' && skipped.has(key)) continue;
+    visit(part, path === '' ? key : `${path}.${key}`, found);
+  }
 }
 
 function textOf(value: unknown): string {
   if (Array.isArray(value)) return value.map(textOf).join(', ');
-  if (isObject(value)) return Object.entries(value).map(([key, part]) => `${key} ${textOf(part)}`).join(', ');
+  if (isObject(value))
+    return Object.entries(value)
+      .map(([key, part]) => `${key} ${textOf(part)}`)
+      .join(', ');
   return String(value);
 }

@@ -2,12 +2,28 @@
 import type { Design } from '../choose/design.ts';
 import type { ConnectionChoice } from '../choose/schedule.ts';
 
-export function remarksOf({ basis, roof, field, job, parts }: Design, choices: readonly ConnectionChoice[]): string[] {
-  const ofChain = choices.flatMap((choice) => [...choice.conflicts, ...choice.lines.flatMap((line) => line.checks.flatMap((check) => check.capacity.remarks))]);
+export function remarksOf(
+  { basis, roof, field, job, parts }: Design,
+  choices: readonly ConnectionChoice[],
+): string[] {
+  const ofChain = choices.flatMap((choice) => [
+    ...choice.conflicts,
+    ...choice.lines.flatMap((line) => line.checks.flatMap((check) => check.capacity.remarks)),
+  ]);
   const own = [...basis.remarks, ...roof.readings, ...field.readings];
-  if (basis.deadLoad) own.push(`${basis.deadLoad.factor} of a dead load of ${basis.deadLoad.load_psf} psf is deducted from uplift, as the job asks.`);
+  if (basis.deadLoad)
+    own.push(
+      `${basis.deadLoad.factor} of a dead load of ${basis.deadLoad.load_psf} psf is deducted from uplift, as the job asks.`,
+    );
   if (job.panel.system === 'standing seam on clips' && job.panel.clip === undefined)
-    own.push(parts.clip ? `No clip is named; ${parts.clip.id} is the cheapest on the shelf for this seam.` : 'No clip is named and none on the shelf fits the seam; every link of the clip is unproven.');
-  for (const override of job.overrides) own.push(`Changed by hand: ${override.connection}${override.zone ? `, zone ${override.zone}` : ''}: ${override.because}`);
+    own.push(
+      parts.clip
+        ? `No clip is named; ${parts.clip.id} is the cheapest on the shelf for this seam.`
+        : 'No clip is named and none on the shelf fits the seam; every link of the clip is unproven.',
+    );
+  for (const override of job.overrides)
+    own.push(
+      `Changed by hand: ${override.connection}${override.zone ? `, zone ${override.zone}` : ''}: ${override.because}`,
+    );
   return [...new Set([...own, ...ofChain])];
 }

@@ -1,9 +1,10 @@
 /** From a job and a shelf to the answer. Reads as a table of contents. */
-import { listConnections } from '../connections/list-connections.ts';
-import type { Parts } from '../connections/build-ups.ts';
+
 import { chooseItem } from '../choose/choose-items.ts';
 import type { Design } from '../choose/design.ts';
 import type { ConnectionChoice } from '../choose/schedule.ts';
+import type { Parts } from '../connections/build-ups.ts';
+import { listConnections } from '../connections/list-connections.ts';
 import { basisOf } from '../job/basis.ts';
 import type { Job } from '../job/job.ts';
 import { type Read, readJob } from '../job/read-job.ts';
@@ -31,7 +32,9 @@ export function solveJob(document: unknown, shelfDocument: unknown): Read<Solved
   const job = readJob(document);
   const shelf = readShelf(shelfDocument);
   if (!job.ok || !shelf.ok) {
-    const shelfFaults = shelf.ok ? [] : shelf.faults.map((fault) => ({ ...fault, path: `shelf: ${fault.path}` }));
+    const shelfFaults = shelf.ok
+      ? []
+      : shelf.faults.map((fault) => ({ ...fault, path: `shelf: ${fault.path}` }));
     return { ok: false, faults: [...(job.ok ? [] : job.faults), ...shelfFaults] };
   }
   return solve(job.value, shelf.value, inputsOf(document));
@@ -50,7 +53,15 @@ export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<So
   if (!placed.ok) return placed;
   const field = placed.value;
   const parts = partsOf(job, shelf.items);
-  const design: Design = { job, basis, roof, field, items: shelf.items, parts, links: linkContext(job, basis, parts, shelf.items) };
+  const design: Design = {
+    job,
+    basis,
+    roof,
+    field,
+    items: shelf.items,
+    parts,
+    links: linkContext(job, basis, parts, shelf.items),
+  };
 
   const connections = listConnections(job, roof, parts, field.highWind ?? true);
   const choices = connections.map((connection) => chooseItem(connection, design));
@@ -75,11 +86,14 @@ export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<So
 
 /** The clip named in the job, or the cheapest one-fits for its seam; the plate named in the job. */
 function partsOf(job: Job, items: readonly Item[]): Parts {
-  const byId = <K extends Item['kind']>(kind: K, id: string | undefined) => items.find((item): item is ItemOf<K> => item.kind === kind && item.id === id);
+  const byId = <K extends Item['kind']>(kind: K, id: string | undefined) =>
+    items.find((item): item is ItemOf<K> => item.kind === kind && item.id === id);
   const plate = byId('plate', job.insulation?.plate);
   if (job.panel.system !== 'standing seam on clips') return { clip: undefined, plate };
   const named = byId('clip', job.panel.clip);
-  const fitting = items.filter((item): item is ItemOf<'clip'> => item.kind === 'clip' && item.seamHeight === job.panel.seamHeight);
+  const fitting = items.filter(
+    (item): item is ItemOf<'clip'> => item.kind === 'clip' && item.seamHeight === job.panel.seamHeight,
+  );
   const cheapest = fitting.sort((a, b) => a.price - b.price || (a.id < b.id ? -1 : 1))[0];
   return { clip: job.panel.clip === undefined ? cheapest : named, plate };
 }

@@ -4,11 +4,11 @@ import { holdingPly } from '../connections/ply.ts';
 import { chainCapacities } from '../links/chain.ts';
 import { metalFinding, treatedWoodFinding } from '../links/metal-rules.ts';
 import { pryingOf } from '../links/prying.ts';
-import type { Trace } from '../trace/step.ts';
 import type { Item, Rivet, Screw } from '../shelf/item.ts';
+import type { Trace } from '../trace/step.ts';
+import type { Design } from './design.ts';
 import type { Chain } from './evaluate-line.ts';
 import { evaluateLine } from './evaluate-line.ts';
-import type { Design } from './design.ts';
 import { findLine, overriddenLine, roughCount } from './find-spacing.ts';
 import type { Rejection } from './rejection.ts';
 import { ruleOut } from './rule-out.ts';
@@ -43,13 +43,28 @@ export function chooseItem(connection: Connection, design: Design): ConnectionCh
     }
     candidates.push(tryItem(item, connection, where, design, ruling?.because));
   }
-  candidates.sort((a, b) => a.fallsShort - b.fallsShort || a.unproven - b.unproven || a.cost - b.cost || (a.item.id < b.item.id ? -1 : 1));
+  candidates.sort(
+    (a, b) =>
+      a.fallsShort - b.fallsShort ||
+      a.unproven - b.unproven ||
+      a.cost - b.cost ||
+      (a.item.id < b.item.id ? -1 : 1),
+  );
   const chosen = candidates.find((one) => one.item.id === wanted) ?? candidates[0];
-  const others = candidates.filter((one) => one !== chosen).map((one) => lostTo(one, chosen as Candidate, connection, design));
+  const others = candidates
+    .filter((one) => one !== chosen)
+    .map((one) => lostTo(one, chosen as Candidate, connection, design));
   return answerFor(connection, design, where, chosen, candidates, [...others, ...rejected]);
 }
 
-function answerFor(connection: Connection, design: Design, where: readonly Occurrence[], chosen: Candidate | undefined, candidates: readonly Candidate[], rejected: readonly Rejection[]): ConnectionChoice {
+function answerFor(
+  connection: Connection,
+  design: Design,
+  where: readonly Occurrence[],
+  chosen: Candidate | undefined,
+  candidates: readonly Candidate[],
+  rejected: readonly Rejection[],
+): ConnectionChoice {
   const override = overrideFor(connection, design, undefined);
   const chain = chosen?.chain ?? { connection, capacities: [], prying: 1 };
   const lines = chosen?.lines ?? where.map((at) => findLine(chain, at, design));
@@ -68,16 +83,32 @@ function answerFor(connection: Connection, design: Design, where: readonly Occur
 
 function settingOf(connection: Connection, design: Design): Setting {
   const { job } = design;
-  return { connection, surroundings: design.links.surroundings, inView: job.place.below === 'in view', clip: design.parts.clip, colour: job.panel.colour };
+  return {
+    connection,
+    surroundings: design.links.surroundings,
+    inView: job.place.below === 'in view',
+    clip: design.parts.clip,
+    colour: job.panel.colour,
+  };
 }
 
 export function chainOf(item: Screw | Rivet, connection: Connection, design: Design, trace?: Trace): Chain {
   const clip = connection.duty === 'clip' ? design.parts.clip : undefined;
   const prying = connection.duty !== 'clip' ? 1 : clip ? pryingOf(clip, trace) : undefined;
-  return { connection, capacities: chainCapacities(item, connection, design.links, trace !== undefined), prying };
+  return {
+    connection,
+    capacities: chainCapacities(item, connection, design.links, trace !== undefined),
+    prying,
+  };
 }
 
-function tryItem(item: Screw | Rivet, connection: Connection, where: readonly Occurrence[], design: Design, ruledOut: string | undefined): Candidate {
+function tryItem(
+  item: Screw | Rivet,
+  connection: Connection,
+  where: readonly Occurrence[],
+  design: Design,
+  ruledOut: string | undefined,
+): Candidate {
   const chain = chainOf(item, connection, design);
   const lines = where.map((at) => lineFor(chain, at, design));
   const count = where.reduce((sum, at, i) => sum + roughCount(connection, lines[i] as ScheduleLine, at), 0);
@@ -85,8 +116,12 @@ function tryItem(item: Screw | Rivet, connection: Connection, where: readonly Oc
     item,
     chain,
     lines,
-    fallsShort: lines.filter((line) => line.verdict === 'falls short').length + (ruledOut === undefined ? 0 : 1),
-    unproven: lines.reduce((sum, line) => sum + line.checks.filter((check) => check.verdict === 'unproven').length, 0),
+    fallsShort:
+      lines.filter((line) => line.verdict === 'falls short').length + (ruledOut === undefined ? 0 : 1),
+    unproven: lines.reduce(
+      (sum, line) => sum + line.checks.filter((check) => check.verdict === 'unproven').length,
+      0,
+    ),
     cost: count * (item.price + LABOUR_EACH),
   };
 }
@@ -100,23 +135,40 @@ function lineFor(chain: Chain, at: Occurrence, design: Design): ScheduleLine {
 function overrideFor(connection: Connection, design: Design, zone: number | undefined) {
   const label = zone === undefined ? undefined : design.field.zones[zone]?.label;
   const own = design.job.overrides.filter((one) => one.connection === connection.id);
-  return own.find((one) => zone !== undefined && one.zone === label && one.spacing !== undefined) ?? own.find((one) => one.zone === undefined);
+  return (
+    own.find((one) => zone !== undefined && one.zone === label && one.spacing !== undefined) ??
+    own.find((one) => one.zone === undefined)
+  );
 }
 
 function lostTo(loser: Candidate, winner: Candidate, connection: Connection, design: Design): Rejection {
-  const bad = loser.lines.find((line) => line.verdict === 'falls short') ?? loser.lines.find((line) => line.verdict === 'unproven');
+  const bad =
+    loser.lines.find((line) => line.verdict === 'falls short') ??
+    loser.lines.find((line) => line.verdict === 'unproven');
   if (bad && (loser.fallsShort > winner.fallsShort || loser.unproven > winner.unproven)) {
     const check = bad.checks[bad.governing];
     const zone = design.field.zones[bad.zone]?.label;
-    const numbers = check?.ratio === undefined ? (check?.capacity.because ?? 'no evidence') : `${check.capacity.link} at ${check.ratio.toFixed(2)} of what it holds`;
-    return { item: loser.item.id, rule: 'strength', because: `zone ${zone}, ${Number(bad.spacing_in.toFixed(2))} in: ${numbers}` };
+    const numbers =
+      check?.ratio === undefined
+        ? (check?.capacity.because ?? 'no evidence')
+        : `${check.capacity.link} at ${check.ratio.toFixed(2)} of what it holds`;
+    return {
+      item: loser.item.id,
+      rule: 'strength',
+      because: `zone ${zone}, ${Number(bad.spacing_in.toFixed(2))} in: ${numbers}`,
+    };
   }
   const holding = holdingPly(connection.buildUp).name;
-  return { item: loser.item.id, rule: 'cost', because: `it serves in the ${holding} too, but set it costs ${loser.cost.toFixed(0)} against ${winner.cost.toFixed(0)}` };
+  return {
+    item: loser.item.id,
+    rule: 'cost',
+    because: `it serves in the ${holding} too, but set it costs ${loser.cost.toFixed(0)} against ${winner.cost.toFixed(0)}`,
+  };
 }
 
 function reason(chosen: Candidate | undefined, candidates: readonly Candidate[], design: Design): string {
-  if (!chosen) return `nothing of the ${design.items.length} items on the shelf fits; each rejection says why`;
+  if (!chosen)
+    return `nothing of the ${design.items.length} items on the shelf fits; each rejection says why`;
   const runnerUp = candidates.find((one) => one !== chosen);
   if (!runnerUp) return 'the only item on the shelf that fits';
   return `${candidates.length} items fit; it is the cheapest of the soundest, set for ${chosen.cost.toFixed(0)} against ${runnerUp.cost.toFixed(0)} for ${runnerUp.item.id}`;
@@ -132,10 +184,19 @@ function conflictsOf(item: Item, connection: Connection, design: Design): string
 }
 
 /** The working of one schedule line: the same code once more, with a trace. */
-export function proveLine(choice: ConnectionChoice, line: ScheduleLine, design: Design): { readonly line: ScheduleLine; readonly load: Trace } {
+export function proveLine(
+  choice: ConnectionChoice,
+  line: ScheduleLine,
+  design: Design,
+): { readonly line: ScheduleLine; readonly load: Trace } {
   const load: Trace = [];
   if (!choice.item) return { line, load };
   const chain = chainOf(choice.item, choice.connection, design, load);
-  const proved = evaluateLine(chain, { zone: line.zone, spacing: line.spacing_in, each: line.each, setBy: line.setBy }, design, load);
+  const proved = evaluateLine(
+    chain,
+    { zone: line.zone, spacing: line.spacing_in, each: line.each, setBy: line.setBy },
+    design,
+    load,
+  );
   return { line: proved, load };
 }

@@ -1,7 +1,7 @@
 /** One cell of the schedule at one spacing: loads, every link checked, the verdict. */
 import type { Connection } from '../connections/connection.ts';
 import { tributaryOf } from '../connections/demand.ts';
-import type { PanelInput } from '../job/cover-input.ts';
+import { insulationCapacity } from '../links/insulation-bearing.ts';
 import { panelSystemCapacity } from '../links/panel-system.ts';
 import { type Capacity, check, type LinkCheck, type Verdict, worst } from '../links/verdict.ts';
 import { type SqFt, sqft } from '../quantities/quantity.ts';
@@ -38,7 +38,9 @@ export function evaluateLine(chain: Chain, cell: Cell, design: Design, trace?: T
   const bare = typeof fastener === 'number' ? Math.max(0, fastener) * area.fastener_ft2 : undefined;
   const fastenerLoad = bare === undefined || chain.prying === undefined ? undefined : bare * chain.prying;
   const demands = { place: placeLoad, fastener: fastenerLoad };
-  const capacities = connection.primary && hasPanelTest(connection) ? [panelLink(design.job.panel, cell.spacing, design, trace), ...chain.capacities] : chain.capacities;
+  const capacities = connection.primary
+    ? [...spacingLinks(cell.spacing, area.place_ft2, design, trace), ...chain.capacities]
+    : chain.capacities;
   const checks = capacities.map((capacity) => checkLink(capacity, demands, place, cell.zone, chain, design));
   const governing = governingOf(checks);
   const decisive = checks[governing];
@@ -73,10 +75,16 @@ function endOffset(connection: Connection, { job }: Design): number {
   return connection.placement.by === 'field' && connection.placement.along === 'free' ? job.endOffset : 0;
 }
 
-const hasPanelTest = (connection: Connection): boolean => connection.placement.by === 'field';
-
-function panelLink(panel: PanelInput, spacing: number, { basis }: Design, trace: Trace | undefined): Capacity {
-  return panelSystemCapacity(panel, spacing, basis.method, trace);
+/** Links whose capacity changes with the spacing: the panel system, and insulation under the clips. */
+function spacingLinks(
+  spacing: number,
+  place_ft2: number,
+  { job, basis, links }: Design,
+  trace: Trace | undefined,
+): Capacity[] {
+  const own: Trace | undefined = trace ? [] : undefined;
+  const insulation = insulationCapacity(links, place_ft2);
+  return [panelSystemCapacity(job.panel, spacing, basis.method, own), ...(insulation ? [insulation] : [])];
 }
 
 /** Net uplift less the dead load when that was asked for; or why there is none. */
@@ -98,11 +106,31 @@ function checkLink(
   if (capacity.of === 'place') return check(capacity, demands.place);
   if (capacity.of === 'fastener') {
     if (chain.prying === undefined && capacity.value !== undefined)
-      return check({ ...capacity, because: 'the lever arms of the clip are not known, so its prying on the screws is not; measure from seam to screw line and from screw line to the toe of the base' }, undefined);
+      return check(
+        {
+          ...capacity,
+          because:
+            'the lever arms of the clip are not known, so its prying on the screws is not; measure from seam to screw line and from screw line to the toe of the base',
+        },
+        undefined,
+      );
     return check(capacity, demands.fastener);
   }
+  if (capacity.of === 'snow') return checkSnow(capacity, design);
   const own = capacity.area_ft2 === undefined ? place : pressure(design, zone, capacity.area_ft2);
   return check(capacity, typeof own === 'number' ? Math.max(0, own) : undefined);
+}
+
+/** Insulation carries nothing worth checking where it is known that there is no snow. */
+function checkSnow(capacity: Capacity, { links }: Design): LinkCheck {
+  if (links.roofSnow_psf !== undefined) return check(capacity, links.roofSnow_psf);
+  return check(
+    {
+      ...capacity,
+      because: `the roof snow load is not known${links.snowAsked ? ' (asked)' : ''}; state 0 psf where there is none`,
+    },
+    undefined,
+  );
 }
 
 const rank: Readonly<Record<Verdict, number>> = { 'falls short': 2, unproven: 1, holds: 0 };

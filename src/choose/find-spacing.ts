@@ -1,7 +1,7 @@
 /** For one item: the widest spacing in each zone at which every link holds, and what it then costs. */
 import type { Connection } from '../connections/connection.ts';
-import { type Cell, type Chain, evaluateLine } from './evaluate-line.ts';
 import type { Design } from './design.ts';
+import { type Cell, type Chain, evaluateLine } from './evaluate-line.ts';
 import type { ScheduleLine, SpacingReason } from './schedule.ts';
 import { chalkable, type Occurrence } from './where.ts';
 
@@ -17,11 +17,14 @@ const MOST_BESIDE_RIB = 2;
 export function findLine(chain: Chain, at: Occurrence, design: Design): ScheduleLine {
   const { connection } = chain;
   const { placement } = connection;
-  const try_ = (spacing: number, setBy: SpacingReason, each = connection.each) => evaluateLine(chain, { zone: at.zone, spacing, each, setBy }, design);
+  const try_ = (spacing: number, setBy: SpacingReason, each = connection.each) =>
+    evaluateLine(chain, { zone: at.zone, spacing, each, setBy }, design);
   if (placement.by === 'piece') return try_(connection.practice.spacing_in, 'pieces', placement.perPiece);
   if (at.supportSpacing !== undefined) {
     const ribs = placement.by === 'field' && placement.lines === 'ribs';
-    return firstThatHolds(range(connection.each, ribs ? MOST_BESIDE_RIB : connection.each), (each) => try_(at.supportSpacing as number, 'supports', each));
+    return firstThatHolds(range(connection.each, ribs ? MOST_BESIDE_RIB : connection.each), (each) =>
+      try_(at.supportSpacing as number, 'supports', each),
+    );
   }
   return freeLine(connection, design, try_);
 }
@@ -30,7 +33,11 @@ export function findLine(chain: Chain, at: Occurrence, design: Design): Schedule
  * The calculation first, over everything a crew can chalk; the cap after it. Trims start from their usual spacing,
  * which the calculation may only tighten.
  */
-function freeLine(connection: Connection, design: Design, try_: (spacing: number, setBy: SpacingReason) => ScheduleLine): ScheduleLine {
+function freeLine(
+  connection: Connection,
+  design: Design,
+  try_: (spacing: number, setBy: SpacingReason) => ScheduleLine,
+): ScheduleLine {
   const cap = capOf(connection, design);
   const all = chalkable(design.job.print.units);
   if (!connection.primary) {
@@ -40,7 +47,10 @@ function freeLine(connection: Connection, design: Design, try_: (spacing: number
   const calculated = firstThatHolds(all, (s) => try_(s, 'calculation'));
   if (calculated.spacing_in <= cap) return calculated;
   // Closer rows carry no more on any fastener link; a tested panel table may not reach that far, so it is tried again.
-  return firstThatHolds(all.filter((s) => s <= cap), (s) => try_(s, 'cap'));
+  return firstThatHolds(
+    all.filter((s) => s <= cap),
+    (s) => try_(s, 'cap'),
+  );
 }
 
 /** First that holds; else the first that does not fall short; else the last, tightest one. */
@@ -56,16 +66,20 @@ function firstThatHolds<T>(options: readonly T[], evaluate: (option: T) => Sched
   return (unproven ?? tightest) as ScheduleLine;
 }
 
-const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, i) => from + i);
+const range = (from: number, to: number): number[] =>
+  Array.from({ length: to - from + 1 }, (_, i) => from + i);
 
 /** A line at what a person asked for, checked like any other. */
 export function overriddenLine(chain: Chain, at: Occurrence, spacing: number, design: Design): ScheduleLine {
-  const piece = chain.connection.placement.by === 'piece' ? chain.connection.placement.perPiece : chain.connection.each;
+  const piece =
+    chain.connection.placement.by === 'piece' ? chain.connection.placement.perPiece : chain.connection.each;
   const cell: Cell = { zone: at.zone, spacing, each: piece, setBy: 'override' };
   return evaluateLine(chain, cell, design);
 }
 
 /** Fasteners of a line, near enough to compare items by; the layout counts exactly. */
 export function roughCount(connection: Connection, line: ScheduleLine, at: Occurrence): number {
-  return connection.placement.by === 'piece' ? at.amount * line.each : (at.amount / line.spacing_in) * line.each;
+  return connection.placement.by === 'piece'
+    ? at.amount * line.each
+    : (at.amount / line.spacing_in) * line.each;
 }

@@ -13,21 +13,38 @@ const sealedDuties: readonly Duty[] = ['panel', 'stitch', 'trim'];
 export function byHead(screw: Screw, { connection: { duty } }: Setting): Ruling | undefined {
   const isFlat = flatHeads.includes(screw.head.form);
   if (flatDuties.includes(duty) && !isFlat)
-    return { rule: 'head', because: `a ${screw.head.form} head stands too proud under a ${duty === 'clip' ? 'seam' : 'sheet'}; a flat bearing head is needed` };
-  if (!flatDuties.includes(duty) && isFlat) return { rule: 'head', because: `a ${screw.head.form} head seals nothing; an exposed joint takes a hex washer head` };
+    return {
+      rule: 'head',
+      because: `a ${screw.head.form} head stands too proud under a ${duty === 'clip' ? 'seam' : 'sheet'}; a flat bearing head is needed`,
+    };
+  if (!flatDuties.includes(duty) && isFlat)
+    return {
+      rule: 'head',
+      because: `a ${screw.head.form} head seals nothing; an exposed joint takes a hex washer head`,
+    };
   return undefined;
 }
 
 export function byWasher(screw: Screw, { connection: { duty } }: Setting): Ruling | undefined {
-  if (sealedDuties.includes(duty) && screw.washer?.rubber !== 'EPDM') return { rule: 'washer', because: 'an exposed screw needs a bonded EPDM washer' };
-  if (flatDuties.includes(duty) && screw.washer) return { rule: 'washer', because: 'a bonded washer does not fit under a seam' };
+  if (sealedDuties.includes(duty) && screw.washer?.rubber !== 'EPDM')
+    return { rule: 'washer', because: 'an exposed screw needs a bonded EPDM washer' };
+  if (flatDuties.includes(duty) && screw.washer)
+    return { rule: 'washer', because: 'a bonded washer does not fit under a seam' };
   return undefined;
 }
 
 export function byHole(screw: Screw, { connection, clip }: Setting): Ruling | undefined {
   if (connection.duty !== 'clip' || !clip) return undefined;
-  if (!clip.screwSize.includes(screw.size)) return { rule: 'hole', because: `the holes of clip ${clip.id} take ${clip.screwSize.join(' or ')} screws, this is ${screw.size}` };
-  if (screw.head.height > clip.headRoom) return { rule: 'head room', because: `its head is ${inches(screw.head.height)} high; under the seam there is ${inches(clip.headRoom)}` };
+  if (!clip.screwSize.includes(screw.size))
+    return {
+      rule: 'hole',
+      because: `the holes of clip ${clip.id} take ${clip.screwSize.join(' or ')} screws, this is ${screw.size}`,
+    };
+  if (screw.head.height > clip.headRoom)
+    return {
+      rule: 'head room',
+      because: `its head is ${inches(screw.head.height)} high; under the seam there is ${inches(clip.headRoom)}`,
+    };
   return undefined;
 }
 
@@ -35,7 +52,8 @@ export function byHole(screw: Screw, { connection, clip }: Setting): Ruling | un
 export function byMetal(screw: Screw, { connection, surroundings }: Setting): Ruling | undefined {
   for (const ply of connection.buildUp.plies) {
     const finding = plyFinding(screw, ply, surroundings);
-    if (finding?.kind === 'ruled out') return { rule: ply.kind === 'wood' ? 'treated wood' : 'metal', because: finding.because };
+    if (finding?.kind === 'ruled out')
+      return { rule: ply.kind === 'wood' ? 'treated wood' : 'metal', because: finding.because };
   }
   return undefined;
 }
@@ -44,7 +62,9 @@ const touched: readonly Ply['role'][] = ['panel', 'trim', 'clip base', 'second s
 
 function plyFinding(screw: Screw, ply: Ply, surroundings: Setting['surroundings']) {
   if (ply.kind === 'wood') return treatedWoodFinding(screw, ply.treatment);
-  return ply.kind === 'sheet' && touched.includes(ply.role) ? metalFinding(screw, ply.metal, surroundings) : undefined;
+  return ply.kind === 'sheet' && touched.includes(ply.role)
+    ? metalFinding(screw, ply.metal, surroundings)
+    : undefined;
 }
 
 export function byColour(screw: Screw, { connection: { duty }, colour }: Setting): Ruling | undefined {

@@ -25,7 +25,8 @@ const screwRules: readonly ((screw: Screw, setting: Setting) => Ruling | undefin
 export function ruleOut(item: Item, setting: Setting): Ruling | undefined {
   const rivets = setting.connection.duty === 'rivet';
   if (item.kind === 'rivet' && rivets) return ruleOutRivet(item, setting);
-  if (item.kind !== 'screw' || rivets) return { rule: 'kind', because: `this joint takes ${rivets ? 'blind rivets' : 'screws'}` };
+  if (item.kind !== 'screw' || rivets)
+    return { rule: 'kind', because: `this joint takes ${rivets ? 'blind rivets' : 'screws'}` };
   for (const rule of screwRules) {
     const ruling = rule(item, setting);
     if (ruling) return ruling;
@@ -42,7 +43,11 @@ function ruleOutRivet(rivet: Rivet, { connection, surroundings, colour }: Settin
     if (finding.kind === 'ruled out') return { rule: 'metal', because: finding.because };
   }
   if (grip < rivet.gripFrom || grip > rivet.gripTo)
-    return { rule: 'grip', because: `it grips ${inches(rivet.gripFrom)} to ${inches(rivet.gripTo)}; the sheets are ${inches(grip)}` };
-  if (colour && rivet.colours.length > 0 && !rivet.colours.includes(colour)) return { rule: 'colour', because: `it is not stocked in ${colour}` };
+    return {
+      rule: 'grip',
+      because: `it grips ${inches(rivet.gripFrom)} to ${inches(rivet.gripTo)}; the sheets are ${inches(grip)}`,
+    };
+  if (colour && rivet.colours.length > 0 && !rivet.colours.includes(colour))
+    return { rule: 'colour', because: `it is not stocked in ${colour}` };
   return undefined;
 }

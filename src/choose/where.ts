@@ -1,7 +1,7 @@
 /** In which zones a connection occurs, how much of it, and which spacings it may take. */
 import type { Connection } from '../connections/connection.ts';
-import { supportLines } from '../roof/runs.ts';
 import type { Plane } from '../roof/roof.ts';
+import { supportLines } from '../roof/runs.ts';
 import { zonesAlong } from '../site/edge-zones.ts';
 import type { Design } from './design.ts';
 
@@ -17,8 +17,13 @@ export function occurrences(connection: Connection, design: Design): Occurrence[
   const { placement } = connection;
   if (placement.by === 'edge') return alongEdges(design, placement.tag, placement.rows);
   if (placement.by === 'piece') return onPlane(design, placement.plane, placement.pieces);
-  const forced = placement.by === 'field' && placement.along === 'supports' ? largestSupportSpacing(design) : undefined;
-  return design.field.zones.map((zone, index) => ({ zone: index, amount: (zone.slopeArea_ft2 * 144) / placement.pitch_in, supportSpacing: forced }));
+  const forced =
+    placement.by === 'field' && placement.along === 'supports' ? largestSupportSpacing(design) : undefined;
+  return design.field.zones.map((zone, index) => ({
+    zone: index,
+    amount: (zone.slopeArea_ft2 * 144) / placement.pitch_in,
+    supportSpacing: forced,
+  }));
 }
 
 function alongEdges({ roof, field }: Design, tag: string, rows: number): Occurrence[] {
@@ -26,21 +31,30 @@ function alongEdges({ roof, field }: Design, tag: string, rows: number): Occurre
   for (const plane of roof.planes)
     for (const edge of plane.edges) {
       if (edge.tag !== tag) continue;
-      for (const { zone, from, to } of zonesAlong(edge, plane, field.pieces)) lengths.set(zone, (lengths.get(zone) ?? 0) + (to - from) * rows);
+      for (const { zone, from, to } of zonesAlong(edge, plane, field.pieces))
+        lengths.set(zone, (lengths.get(zone) ?? 0) + (to - from) * rows);
     }
-  return [...lengths].sort(([a], [b]) => a - b).map(([zone, amount]) => ({ zone, amount, supportSpacing: undefined }));
+  return [...lengths]
+    .sort(([a], [b]) => a - b)
+    .map(([zone, amount]) => ({ zone, amount, supportSpacing: undefined }));
 }
 
 /** Places on the plane are not given: the severest zone of the plane is taken. */
 function onPlane({ field }: Design, plane: string, pieces: number): Occurrence[] {
-  const zones = [...new Set(field.pieces.filter((piece) => piece.plane.id === plane && !piece.overhang).map((piece) => piece.index))];
+  const zones = [
+    ...new Set(
+      field.pieces.filter((piece) => piece.plane.id === plane && !piece.overhang).map((piece) => piece.index),
+    ),
+  ];
   const severest = zones.sort((a, b) => (field.zones[b]?.severity ?? 0) - (field.zones[a]?.severity ?? 0))[0];
   return severest === undefined ? [] : [{ zone: severest, amount: pieces, supportSpacing: undefined }];
 }
 
 export function supportsOf(design: Pick<Design, 'job'>, plane: Plane) {
   const { support } = design.job;
-  return 'spacing' in support ? supportLines(plane, support.spacing, support.firstOffset, support.lastOffset) : undefined;
+  return 'spacing' in support
+    ? supportLines(plane, support.spacing, support.firstOffset, support.lastOffset)
+    : undefined;
 }
 
 function largestSupportSpacing(design: Design): number {
@@ -49,7 +63,9 @@ function largestSupportSpacing(design: Design): number {
 
 /** Spacings a crew can chalk, widest first, in inches. */
 const chalkableUs = [48, 36, 30, 24, 20, 18, 16, 15, 12, 10, 9, 8, 6, 5, 4, 3];
-const chalkableSi = [1200, 900, 750, 600, 500, 450, 400, 375, 300, 250, 225, 200, 150, 125, 100, 75].map((mm) => mm / 25.4);
+const chalkableSi = [1200, 900, 750, 600, 500, 450, 400, 375, 300, 250, 225, 200, 150, 125, 100, 75].map(
+  (mm) => mm / 25.4,
+);
 
 export function chalkable(units: 'US' | 'SI'): readonly number[] {
   return units === 'US' ? chalkableUs : chalkableSi;

@@ -1,10 +1,10 @@
 /** The plies of each kind of joint, put together from the panel, the support and what lies between. */
 import type { Job } from '../job/job.ts';
 import { known } from '../job/stated.ts';
+import { specificGravityOf } from '../materials/wood-species.ts';
 import type { Clip, Plate } from '../shelf/item.ts';
 import type { BuildUp, Ply, SheetPly, SoftPly, WoodPly } from './ply.ts';
 import { coatedSteel, panelSheet, steelSheet } from './sheet-ply.ts';
-import { specificGravityOf } from '../materials/wood-species.ts';
 
 export interface Parts {
   readonly clip: Clip | undefined;
@@ -18,7 +18,10 @@ export function clipBuildUp(job: Job, parts: Parts): BuildUp {
     role: 'clip base',
     name: parts.clip ? `clip ${parts.clip.id}` : 'clip base',
     family: 'steel',
-    metal: parts.clip?.metal === 'carbon steel' || parts.clip === undefined ? 'galvanized steel' : parts.clip.metal,
+    metal:
+      parts.clip?.metal === 'carbon steel' || parts.clip === undefined
+        ? 'galvanized steel'
+        : parts.clip.metal,
     thickness_in: parts.clip?.baseThickness,
     Fu_psi: parts.clip?.tensileStrength,
     Fy_psi: undefined,
@@ -59,7 +62,11 @@ export function trimToTrim(job: Job): BuildUp {
 
 /** A bracket of 14 gauge coated steel, punched, on the support. */
 export function bracketToSupport(job: Job): BuildUp {
-  const bracket: SheetPly = { ...coatedSteel('bracket', 0.0747, 45_000, 33_000), role: 'trim', punched: true };
+  const bracket: SheetPly = {
+    ...coatedSteel('bracket', 0.0747, 45_000, 33_000),
+    role: 'trim',
+    punched: true,
+  };
   return endingIn([bracket], supportPly(job));
 }
 
@@ -74,7 +81,15 @@ function trimSheet(job: Job): SheetPly {
 
 function underlayment(job: Job): SoftPly[] {
   if (!job.underlayment) return [];
-  return [{ kind: 'soft', role: 'underlayment', name: job.underlayment.name, thickness_in: job.underlayment.thickness, compressiveStrength_psi: undefined }];
+  return [
+    {
+      kind: 'soft',
+      role: 'underlayment',
+      name: job.underlayment.name,
+      thickness_in: job.underlayment.thickness,
+      compressiveStrength_psi: undefined,
+    },
+  ];
 }
 
 function between(job: Job): SoftPly[] {
@@ -125,9 +140,17 @@ export function supportPly(job: Job): SheetPly | WoodPly {
     case 'wood purlins':
       return lumber('purlin', 'wood purlin', known(support.depth), known(support.species), support);
     case 'steel deck':
-      return { ...steelSheet('steel deck', known(support.thickness), known(support.grade)), role: 'deck', punched: false };
+      return {
+        ...steelSheet('steel deck', known(support.thickness), known(support.grade)),
+        role: 'deck',
+        punched: false,
+      };
     default:
-      return { ...steelSheet(support.kind.replace(/s$/, ''), known(support.thickness), known(support.grade)), role: 'purlin', punched: false };
+      return {
+        ...steelSheet(support.kind.replace(/s$/, ''), known(support.thickness), known(support.grade)),
+        role: 'purlin',
+        punched: false,
+      };
   }
 }
 
@@ -139,5 +162,14 @@ export function lumber(
   { moisture, treatment }: { readonly moisture: 'dry' | 'wet'; readonly treatment: WoodPly['treatment'] },
 ): WoodPly {
   const gravity = species === undefined ? undefined : specificGravityOf(species);
-  return { kind: 'wood', role, name: species ? `${name}, ${species}` : name, product: 'lumber', thickness_in: thickness, specificGravity: gravity, moisture, treatment };
+  return {
+    kind: 'wood',
+    role,
+    name: species ? `${name}, ${species}` : name,
+    product: 'lumber',
+    thickness_in: thickness,
+    specificGravity: gravity,
+    moisture,
+    treatment,
+  };
 }

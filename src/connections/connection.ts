@@ -3,7 +3,16 @@ import type { EdgeTag } from '../job/roof-input.ts';
 import type { BuildUp } from './ply.ts';
 
 /** What kind of fastener a connection takes, by how the head must bear and what it must seal. */
-export const duties = ['clip', 'flange', 'panel', 'stitch', 'trim', 'concealed trim', 'bracket', 'rivet'] as const;
+export const duties = [
+  'clip',
+  'flange',
+  'panel',
+  'stitch',
+  'trim',
+  'concealed trim',
+  'bracket',
+  'rivet',
+] as const;
 export type Duty = (typeof duties)[number];
 
 /** A number that is a habit of the trade or a guide's, not a requirement of strength. */
@@ -16,7 +25,12 @@ export interface Practice {
 /** Where fasteners of a connection may stand. */
 export type Placement =
   /** On lines up the slope (seams or ribs); along them free on a deck, or on the supports. */
-  | { readonly by: 'field'; readonly lines: 'seams' | 'ribs'; readonly pitch_in: number; readonly along: 'free' | 'supports' }
+  | {
+      readonly by: 'field';
+      readonly lines: 'seams' | 'ribs';
+      readonly pitch_in: number;
+      readonly along: 'free' | 'supports';
+    }
   /** In one row (or more) along every edge of a tag. */
   | { readonly by: 'edge'; readonly tag: EdgeTag; readonly rows: number }
   /** In the laps between panels, along the slope. */

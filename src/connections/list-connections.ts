@@ -3,7 +3,17 @@ import type { Job } from '../job/job.ts';
 import type { EdgeTag } from '../job/roof-input.ts';
 import type { Plane, Roof } from '../roof/roof.ts';
 import { runCount } from '../roof/runs.ts';
-import { bracketToSupport, clipBuildUp, lumber, panelBuildUp, type Parts, sheetToSheet, trimToSupport, trimToTrim, trimToWood } from './build-ups.ts';
+import {
+  bracketToSupport,
+  clipBuildUp,
+  lumber,
+  type Parts,
+  panelBuildUp,
+  sheetToSheet,
+  trimToSupport,
+  trimToTrim,
+  trimToWood,
+} from './build-ups.ts';
 import type { Connection, Placement, Practice } from './connection.ts';
 import { type PracticeTable, practiceFor } from './practice.ts';
 
@@ -14,12 +24,21 @@ const TRIM_LENGTH = 120;
 
 export function listConnections(job: Job, roof: Roof, parts: Parts, highWind: boolean): Connection[] {
   const practice = practiceFor(highWind);
-  return [primary(job, parts, practice), ...laps(job, roof, practice), ...eave(job, practice, roof), ...trims(job, practice, roof), ...pieces(job, practice), ...rivets(job, practice, roof)];
+  return [
+    primary(job, parts, practice),
+    ...laps(job, roof, practice),
+    ...eave(job, practice, roof),
+    ...trims(job, practice, roof),
+    ...pieces(job, practice),
+    ...rivets(job, practice, roof),
+  ];
 }
 
 const plain = { each: 1, oneSided: false, primary: false };
-const hasTag = (roof: Roof, tag: EdgeTag): boolean => roof.planes.some((plane) => plane.edges.some((edge) => edge.tag === tag));
-export const exposed = (job: Job): boolean => job.panel.system === 'exposed ribbed' || job.panel.system === 'corrugated';
+const hasTag = (roof: Roof, tag: EdgeTag): boolean =>
+  roof.planes.some((plane) => plane.edges.some((edge) => edge.tag === tag));
+export const exposed = (job: Job): boolean =>
+  job.panel.system === 'exposed ribbed' || job.panel.system === 'corrugated';
 
 /** Supports that stand in lines; a deck is continuous. */
 export const onLines = (job: Job): boolean => 'spacing' in job.support;
@@ -31,9 +50,29 @@ function primary(job: Job, parts: Parts, practice: PracticeTable): Connection {
   const common = { tributaryWidth_in: panel.coverage as number, primary: true };
   const load = 'Net uplift on the panel between neighbouring fasteners: coverage times spacing';
   if (panel.system === 'standing seam on clips')
-    return { id: 'panel clips', duty: 'clip', buildUp: clipBuildUp(job, parts), placement: seams, ...common, loadRule: `${load}, shared by the screws of the clip and raised by its prying.`, each: parts.clip?.screws ?? 2, oneSided: true, practice: practice.clipOnDeck };
+    return {
+      id: 'panel clips',
+      duty: 'clip',
+      buildUp: clipBuildUp(job, parts),
+      placement: seams,
+      ...common,
+      loadRule: `${load}, shared by the screws of the clip and raised by its prying.`,
+      each: parts.clip?.screws ?? 2,
+      oneSided: true,
+      practice: practice.clipOnDeck,
+    };
   if (panel.system === 'nail flange')
-    return { id: 'panel flange', duty: 'flange', buildUp: panelBuildUp(job, true), placement: seams, ...common, loadRule: `${load}.`, each: 1, oneSided: panel.flangeThroughOneSide, practice: practice.flange };
+    return {
+      id: 'panel flange',
+      duty: 'flange',
+      buildUp: panelBuildUp(job, true),
+      placement: seams,
+      ...common,
+      loadRule: `${load}.`,
+      each: 1,
+      oneSided: panel.flangeThroughOneSide,
+      practice: practice.flange,
+    };
   const pitch = (panel.ribSpacing ?? panel.coverage) as number;
   return {
     id: 'panel screws',
@@ -42,7 +81,8 @@ function primary(job: Job, parts: Parts, practice: PracticeTable): Connection {
     placement: { by: 'field', lines: 'ribs', pitch_in: pitch, along },
     tributaryWidth_in: pitch,
     primary: true,
-    loadRule: 'Net uplift on the panel between neighbouring screws: rib spacing times row spacing, shared where both sides of a rib are screwed.',
+    loadRule:
+      'Net uplift on the panel between neighbouring screws: rib spacing times row spacing, shared where both sides of a rib are screwed.',
     each: 1,
     oneSided: false,
     practice: practice.panelRow,
@@ -74,9 +114,15 @@ function laps(job: Job, roof: Roof, practice: PracticeTable): Connection[] {
       id: `end lap, ${plane.id}`,
       duty: 'stitch',
       buildUp: sheetToSheet(job, 'panel'),
-      placement: { by: 'piece', plane: plane.id, pieces: run * runCount(plane, job.panel.coverage, job.panel.startOffset), perPiece: perRun },
+      placement: {
+        by: 'piece',
+        plane: plane.id,
+        pieces: run * runCount(plane, job.panel.coverage, job.panel.startOffset),
+        perPiece: perRun,
+      },
       tributaryWidth_in: 12,
-      loadRule: 'Suction on a strip a foot wide along the lap, shared by the screws across one run (own rule).',
+      loadRule:
+        'Suction on a strip a foot wide along the lap, shared by the screws across one run (own rule).',
       practice: practice.endLap,
     });
   }
@@ -91,10 +137,26 @@ function runLength(plane: Plane): number {
 function eave(job: Job, practice: PracticeTable, roof: Roof): Connection[] {
   if (!hasTag(roof, 'eave')) return [];
   const sill = job.details.treatedSill;
-  const buildUp = sill ? trimToWood(job, lumber('purlin', 'treated sill', 1.5, sill.species, { moisture: 'dry', treatment: sill.treatment })) : trimToSupport(job);
+  const buildUp = sill
+    ? trimToWood(
+        job,
+        lumber('purlin', 'treated sill', 1.5, sill.species, { moisture: 'dry', treatment: sill.treatment }),
+      )
+    : trimToSupport(job);
   const placement: Placement = { by: 'edge', tag: 'eave', rows: 1 };
   if (exposed(job))
-    return [{ ...plain, id: 'eave trim', duty: 'trim', buildUp, placement, tributaryWidth_in: job.details.trimGirth, loadRule: 'Suction on the trim, its developed width times the spacing.', practice: practice.eaveTrim }];
+    return [
+      {
+        ...plain,
+        id: 'eave trim',
+        duty: 'trim',
+        buildUp,
+        placement,
+        tributaryWidth_in: job.details.trimGirth,
+        loadRule: 'Suction on the trim, its developed width times the spacing.',
+        practice: practice.eaveTrim,
+      },
+    ];
   return [
     {
       ...plain,
@@ -104,7 +166,8 @@ function eave(job: Job, practice: PracticeTable, roof: Roof): Connection[] {
       placement,
       oneSided: true,
       tributaryWidth_in: 12,
-      loadRule: 'The hooked panel end: suction on a foot of panel above the eave times the spacing (own rule).',
+      loadRule:
+        'The hooked panel end: suction on a foot of panel above the eave times the spacing (own rule).',
       practice: practice.eaveStarter,
     },
   ];
@@ -155,8 +218,13 @@ function pieces(job: Job, practice: PracticeTable): Connection[] {
       placement: { by: 'edge', tag: 'eave', rows: 1 },
       each: 2,
       tributaryWidth_in: gutter.width,
-      loadRule: 'Uplift under the gutter: its width times the bracket spacing at the pressure of the edge, its weight not deducted.',
-      practice: { spacing_in: gutter.bracketSpacing, kind: 'common practice', source: 'gutter brackets 24 to 36 in apart, two screws each' },
+      loadRule:
+        'Uplift under the gutter: its width times the bracket spacing at the pressure of the edge, its weight not deducted.',
+      practice: {
+        spacing_in: gutter.bracketSpacing,
+        kind: 'common practice',
+        source: 'gutter brackets 24 to 36 in apart, two screws each',
+      },
     });
   pipes.forEach((pipe, i) => {
     const around = Math.PI * (pipe.diameter + 3);
@@ -165,9 +233,15 @@ function pieces(job: Job, practice: PracticeTable): Connection[] {
       id: pipes.length === 1 ? 'pipe boot' : `pipe boot ${i + 1}`,
       duty: 'stitch',
       buildUp: sheetToSheet(job, 'trim'),
-      placement: { by: 'piece', plane: pipe.plane, pieces: pipe.count, perPiece: Math.ceil(around / practice.pipeBoot.spacing_in) },
+      placement: {
+        by: 'piece',
+        plane: pipe.plane,
+        pieces: pipe.count,
+        perPiece: Math.ceil(around / practice.pipeBoot.spacing_in),
+      },
       tributaryWidth_in: pipe.diameter + 3,
-      loadRule: 'Suction on the boot and its flange, shared by its screws; the ring of the boot is taken as strong as the trim sheet (own rule).',
+      loadRule:
+        'Suction on the boot and its flange, shared by its screws; the ring of the boot is taken as strong as the trim sheet (own rule).',
       practice: practice.pipeBoot,
     });
   });
@@ -179,7 +253,9 @@ function rivets(job: Job, practice: PracticeTable, roof: Roof): Connection[] {
   const trimmed: readonly EdgeTag[] = ['eave', 'ridge', 'hip', 'rake', 'high edge', 'headwall', 'sidewall'];
   const across = Math.max(2, Math.ceil((2 * job.details.trimGirth) / practice.rivets.spacing_in));
   return roof.planes.flatMap((plane) => {
-    const joints = plane.edges.filter((edge) => trimmed.includes(edge.tag)).reduce((sum, edge) => sum + Math.max(0, Math.ceil(edge.length / TRIM_LENGTH) - 1), 0);
+    const joints = plane.edges
+      .filter((edge) => trimmed.includes(edge.tag))
+      .reduce((sum, edge) => sum + Math.max(0, Math.ceil(edge.length / TRIM_LENGTH) - 1), 0);
     if (joints === 0) return [];
     return [
       {

@@ -47,7 +47,8 @@ export interface BuildUp {
   readonly holding: number;
 }
 
-export const holdingPly = (buildUp: BuildUp): SheetPly | WoodPly => buildUp.plies[buildUp.holding] as SheetPly | WoodPly;
+export const holdingPly = (buildUp: BuildUp): SheetPly | WoodPly =>
+  buildUp.plies[buildUp.holding] as SheetPly | WoodPly;
 
 /** What lies between the head and the holding ply, in inches; nothing while a thickness is not known. */
 export function stackAbove(buildUp: BuildUp): number | undefined {

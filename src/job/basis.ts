@@ -26,9 +26,14 @@ const byYear = {
 export function basisOf({ basis }: Job): Basis {
   const year = known(basis.codeYear);
   const fixed = byYear[year ?? 'IBC 2024'];
-  const named = (['wind', 'steel', 'wood', 'aluminium'] as const).filter((part) => basis[part] !== undefined && basis[part] !== fixed[part]);
-  const remarks = named.map((part) => `${basis[part]} is named in the job; ${year ?? 'IBC 2024'} refers to ${fixed[part]}.`);
-  if (year === undefined) remarks.push('The code year is not known yet; the newest editions here are used until it is.');
+  const named = (['wind', 'steel', 'wood', 'aluminium'] as const).filter(
+    (part) => basis[part] !== undefined && basis[part] !== fixed[part],
+  );
+  const remarks = named.map(
+    (part) => `${basis[part]} is named in the job; ${year ?? 'IBC 2024'} refers to ${fixed[part]}.`,
+  );
+  if (year === undefined)
+    remarks.push('The code year is not known yet; the newest editions here are used until it is.');
   return {
     codeYear: year,
     method: basis.method,
@@ -36,7 +41,10 @@ export function basisOf({ basis }: Job): Basis {
     steel: basis.steel ?? fixed.steel,
     wood: basis.wood ?? fixed.wood,
     aluminium: basis.aluminium ?? fixed.aluminium,
-    deadLoad: basis.deductDeadLoad === undefined ? undefined : { load_psf: basis.deductDeadLoad, factor: basis.method === 'ASD' ? 0.6 : 0.9 },
+    deadLoad:
+      basis.deductDeadLoad === undefined
+        ? undefined
+        : { load_psf: basis.deductDeadLoad, factor: basis.method === 'ASD' ? 0.6 : 0.9 },
     remarks,
   };
 }

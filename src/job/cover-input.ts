@@ -5,7 +5,12 @@ import { stated } from './stated.ts';
 
 const shortText = z.string().min(1).max(80);
 
-export const panelSystems = ['standing seam on clips', 'nail flange', 'exposed ribbed', 'corrugated'] as const;
+export const panelSystems = [
+  'standing seam on clips',
+  'nail flange',
+  'exposed ribbed',
+  'corrugated',
+] as const;
 export const sheetMetals = ['steel', 'aluminium', 'copper', 'stainless', 'zinc'] as const;
 
 const upliftTest = z.strictObject({
@@ -34,11 +39,20 @@ export const panelInput = z.strictObject({
   seamHeight: lengthText(6).optional(),
   ribHeight: lengthText(8).optional(),
   ribSpacing: lengthText(24).optional().describe('major ribs of an exposed panel'),
-  longestSheet: lengthText(2400).optional().describe('longest panel that is delivered; longer runs get end laps'),
-  startOffset: offsetText(72).default(0 as never).describe('width of the first run cut away at the left edge'),
+  longestSheet: lengthText(2400)
+    .optional()
+    .describe('longest panel that is delivered; longer runs get end laps'),
+  startOffset: offsetText(72)
+    .default(0 as never)
+    .describe('width of the first run cut away at the left edge'),
   clip: z.string().max(40).optional().describe('stock number of the clip the panel was tested with'),
-  flangeThroughOneSide: z.boolean().default(true).describe('screws of a nail flange load one side of their heads'),
-  upliftTest: stated(upliftTest).optional().describe('tested uplift of this panel system: only this can prove the panel itself'),
+  flangeThroughOneSide: z
+    .boolean()
+    .default(true)
+    .describe('screws of a nail flange load one side of their heads'),
+  upliftTest: stated(upliftTest)
+    .optional()
+    .describe('tested uplift of this panel system: only this can prove the panel itself'),
 });
 export type PanelInput = z.output<typeof panelInput>;
 export type UpliftTest = z.output<typeof upliftTest>;
@@ -55,8 +69,12 @@ const moisture = z.enum(['dry', 'wet']).default('dry');
 const treatment = z.enum(['none', 'borate', 'copper']).default('none');
 const lines = {
   spacing: lengthText(240).describe('along the slope'),
-  firstOffset: offsetText(60).default(3 as never).describe('of the first line from the eave, along the slope'),
-  lastOffset: offsetText(60).default(3 as never).describe('of the last line from the top, along the slope'),
+  firstOffset: offsetText(60)
+    .default(3 as never)
+    .describe('of the first line from the eave, along the slope'),
+  lastOffset: offsetText(60)
+    .default(3 as never)
+    .describe('of the last line from the top, along the slope'),
 };
 const holds = { allowance: z.string().max(200).optional() };
 
@@ -92,7 +110,9 @@ const steelDeck = z.strictObject({
   kind: z.literal('steel deck'),
   thickness: stated(shortText),
   grade: stated(shortText),
-  fastening: stated(z.strictObject({ allowable: quantityText('psf', { above: 0 }), source: z.string().min(3).max(300) })).optional(),
+  fastening: stated(
+    z.strictObject({ allowable: quantityText('psf', { above: 0 }), source: z.string().min(3).max(300) }),
+  ).optional(),
 });
 
 export const supportInput = z.discriminatedUnion('kind', [

@@ -21,23 +21,43 @@ const basis = z.strictObject({
   steel: z.enum(steelEditions).optional(),
   wood: z.enum(woodEditions).optional(),
   aluminium: z.enum(aluminiumEditions).optional(),
-  deductDeadLoad: quantityText('psf', { above: 0, max: 50 }).optional().describe('roof dead load; 0.6 D (0.9 D in LRFD) is then deducted from uplift'),
+  deductDeadLoad: quantityText('psf', { above: 0, max: 50 })
+    .optional()
+    .describe('roof dead load; 0.6 D (0.9 D in LRFD) is then deducted from uplift'),
 });
 
 const place = z.strictObject({
-  saltWater: stated(quantityText('ft', { min: 0, max: 2_000_000 })).optional().describe('distance to salt water'),
+  saltWater: stated(quantityText('ft', { min: 0, max: 2_000_000 }))
+    .optional()
+    .describe('distance to salt water'),
   surroundings: z.enum(['rural', 'town', 'industrial', 'animal building', 'pool hall']).default('rural'),
-  below: z.enum(['hidden', 'in view']).default('hidden').describe('in view: no fastener point may show below'),
+  below: z
+    .enum(['hidden', 'in view'])
+    .default('hidden')
+    .describe('in view: no fastener point may show below'),
 });
 
-const gutter = z.strictObject({ width: lengthText(24), bracketSpacing: lengthText(48).default(24 as never), weight: quantityText('lbf/ft', { min: 0 }).optional() });
-const pipe = z.strictObject({ plane: z.string(), diameter: lengthText(24), count: z.int().min(1).max(1000).default(1) });
+const gutter = z.strictObject({
+  width: lengthText(24),
+  bracketSpacing: lengthText(48).default(24 as never),
+  weight: quantityText('lbf/ft', { min: 0 }).optional(),
+});
+const pipe = z.strictObject({
+  plane: z.string(),
+  diameter: lengthText(24),
+  count: z.int().min(1).max(1000).default(1),
+});
 
 const details = z.strictObject({
   gutter: gutter.optional(),
   pipes: z.array(pipe).max(200).default([]),
-  treatedSill: z.strictObject({ species: z.string().max(60), treatment: z.enum(['borate', 'copper']) }).optional().describe('a treated member the eave trim is screwed to'),
-  trimGirth: lengthText(36).default(8 as never).describe('developed width of ridge, hip, rake and wall trims one side'),
+  treatedSill: z
+    .strictObject({ species: z.string().max(60), treatment: z.enum(['borate', 'copper']) })
+    .optional()
+    .describe('a treated member the eave trim is screwed to'),
+  trimGirth: lengthText(36)
+    .default(8 as never)
+    .describe('developed width of ridge, hip, rake and wall trims one side'),
 });
 
 /** A person's decision: marked, checked again and printed. */
@@ -50,13 +70,20 @@ const override = z.strictObject({
 });
 
 export const job = z.strictObject({
-  schema: z.literal(JOB_SCHEMA, { error: `this program reads ${JOB_SCHEMA}; a newer document needs a newer program` }),
+  schema: z.literal(JOB_SCHEMA, {
+    error: `this program reads ${JOB_SCHEMA}; a newer document needs a newer program`,
+  }),
   name: z.string().min(1).max(120),
   reference: z.string().max(60).default(''),
   date: z.iso.date().optional().describe('of this revision, for the papers'),
-  revision: z.string().regex(/^[A-Z]$/).default('A'),
+  revision: z
+    .string()
+    .regex(/^[A-Z]$/)
+    .default('A'),
   note: z.string().max(2000).default(''),
-  print: z.strictObject({ units: z.enum(['US', 'SI']).default('US'), language: z.enum(['en', 'es']).default('en') }).prefault({}),
+  print: z
+    .strictObject({ units: z.enum(['US', 'SI']).default('US'), language: z.enum(['en', 'es']).default('en') })
+    .prefault({}),
   basis,
   place: place.prefault({}),
   wind: windInput,
@@ -65,12 +92,23 @@ export const job = z.strictObject({
   support: supportInput,
   underlayment: underlaymentInput.optional(),
   insulation: insulationInput.optional(),
-  roofSnow: stated(quantityText('psf', { min: 0, max: 400 })).optional().describe('balanced roof snow load'),
+  roofSnow: stated(quantityText('psf', { min: 0, max: 400 }))
+    .optional()
+    .describe('balanced roof snow load'),
   details: details.prefault({}),
-  spacingCap: lengthText(60).optional().describe('an owner or code cap on clip spacing, applied after the calculation'),
-  endOffset: offsetText(24).default(3 as never).describe('first and last fastener of a row from the end of the run, along the slope'),
+  spacingCap: lengthText(60)
+    .optional()
+    .describe('an owner or code cap on clip spacing, applied after the calculation'),
+  endOffset: offsetText(24)
+    .default(3 as never)
+    .describe('first and last fastener of a row from the end of the run, along the slope'),
   overrides: z.array(override).max(200).default([]),
-  waste: z.strictObject({ fasteners: z.number().min(0).max(0.5).default(0.05), trims: z.number().min(0).max(0.5).default(0.1) }).prefault({}),
+  waste: z
+    .strictObject({
+      fasteners: z.number().min(0).max(0.5).default(0.05),
+      trims: z.number().min(0).max(0.5).default(0.1),
+    })
+    .prefault({}),
 });
 export type Job = z.output<typeof job>;
 export type JobDocument = z.input<typeof job>;

@@ -4,7 +4,16 @@ import { lengthText, offsetText } from '../quantities/schema.ts';
 import { slopeText } from './slope.ts';
 import { stated } from './stated.ts';
 
-export const edgeTags = ['eave', 'high edge', 'rake', 'ridge', 'hip', 'valley', 'headwall', 'sidewall'] as const;
+export const edgeTags = [
+  'eave',
+  'high edge',
+  'rake',
+  'ridge',
+  'hip',
+  'valley',
+  'headwall',
+  'sidewall',
+] as const;
 export type EdgeTag = (typeof edgeTags)[number];
 
 export const windShapes = ['flat', 'gable', 'hip', 'monoslope'] as const;
@@ -16,7 +25,9 @@ function offsetTextOfPlan() {
 }
 const outline = z.array(coordinate).min(3, { error: 'an outline has at least three corners' }).max(2000);
 
-const planId = z.string().regex(/^[a-z0-9][a-z0-9 -]{0,30}$/, { error: 'small letters, digits, space and dash' });
+const planId = z
+  .string()
+  .regex(/^[a-z0-9][a-z0-9 -]{0,30}$/, { error: 'small letters, digits, space and dash' });
 
 const opening = z.strictObject({
   name: z.string().min(1).max(60),
@@ -36,14 +47,17 @@ const heights = {
   openings: z.array(opening).max(500).default([]),
 };
 
-const short = <F extends string>(form: F) => z.strictObject({ form: z.literal(form), ...building, ...heights });
+const short = <F extends string>(form: F) =>
+  z.strictObject({ form: z.literal(form), ...building, ...heights });
 
 const joined = z.strictObject({
   form: z.literal('joined'),
   main: z.strictObject({ form: z.enum(['gable', 'hip']), ...building }),
   wing: z.strictObject({
     form: z.enum(['gable', 'hip']),
-    width: lengthText().describe('across the ridge of the wing; not wider than the main part is across its own'),
+    width: lengthText().describe(
+      'across the ridge of the wing; not wider than the main part is across its own',
+    ),
     length: lengthText().describe('how far the wing stands out from the wall of the main part'),
     from: offsetText(240_000).describe('from the left end wall of the main part to the wing; 0 makes an L'),
   }),
@@ -53,7 +67,9 @@ const joined = z.strictObject({
 const planes = z.strictObject({
   form: z.literal('planes'),
   ...heights,
-  highestPoint: stated(lengthText(24_000)).optional().describe('height of the highest roof point above the ground'),
+  highestPoint: stated(lengthText(24_000))
+    .optional()
+    .describe('height of the highest roof point above the ground'),
   planes: z
     .array(
       z.strictObject({
@@ -69,5 +85,11 @@ const planes = z.strictObject({
     .max(200),
 });
 
-export const roofInput = z.discriminatedUnion('form', [short('monoslope'), short('gable'), short('hip'), joined, planes]);
+export const roofInput = z.discriminatedUnion('form', [
+  short('monoslope'),
+  short('gable'),
+  short('hip'),
+  joined,
+  planes,
+]);
 export type RoofInput = z.output<typeof roofInput>;

@@ -19,7 +19,9 @@ export function stated<T extends z.ZodType>(inner: T) {
       const { assume, because } = input as { assume: z.output<T>; because: string };
       return { standing: 'assumed', value: assume, because };
     });
-  const asked = z.strictObject({ ask: sentence }).transform(({ ask }): Stated<z.output<T>> => ({ standing: 'asked', question: ask }));
+  const asked = z
+    .strictObject({ ask: sentence })
+    .transform(({ ask }): Stated<z.output<T>> => ({ standing: 'asked', question: ask }));
   return z.union([given, assumed, asked]);
 }
 

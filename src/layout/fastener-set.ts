@@ -48,6 +48,14 @@ export class FastenerColumns {
 
   done(connection: string, plane: string): FastenerSet {
     const n = this.count;
-    return { connection, plane, x: this.x.subarray(0, n), y: this.y.subarray(0, n), zone: this.zone.subarray(0, n), each: this.each.subarray(0, n), count: n };
+    return {
+      connection,
+      plane,
+      x: this.x.subarray(0, n),
+      y: this.y.subarray(0, n),
+      zone: this.zone.subarray(0, n),
+      each: this.each.subarray(0, n),
+      count: n,
+    };
   }
 }

@@ -1,7 +1,7 @@
 /** Fasteners of trims: rows along the edges of a plane, inside the border by a fixed distance. */
 import type { Point } from '../roof/point.ts';
 import type { Plane, RoofEdge } from '../roof/roof.ts';
-import { zonesAlong, shifted } from '../site/edge-zones.ts';
+import { shifted, zonesAlong } from '../site/edge-zones.ts';
 import type { FieldPiece } from '../site/pressure-field.ts';
 import { FastenerColumns, type FastenerSet } from './fastener-set.ts';
 import { placeRow } from './place-row.ts';
@@ -26,7 +26,12 @@ export interface EdgeOrder {
 export function layEdges(order: EdgeOrder): FastenerSet {
   const columns = new FastenerColumns();
   for (const edge of order.edges) {
-    const stretches = touching(zonesAlong(edge, order.plane, order.pieces).map((part) => ({ ...part, spacing: order.spacingOf(part.zone) })));
+    const stretches = touching(
+      zonesAlong(edge, order.plane, order.pieces).map((part) => ({
+        ...part,
+        spacing: order.spacingOf(part.zone),
+      })),
+    );
     if (stretches.length === 0) continue;
     for (let row = 0; row < order.rows; row++) {
       const [from, to] = shifted(edge.from, edge.to, FIRST_ROW + row * ROW_GAP);
@@ -39,7 +44,10 @@ export function layEdges(order: EdgeOrder): FastenerSet {
   return columns.done(order.connection, order.plane.id);
 }
 
-const between = (a: Point, b: Point, t: number): Point => ({ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t });
+const between = (a: Point, b: Point, t: number): Point => ({
+  x: a.x + (b.x - a.x) * t,
+  y: a.y + (b.y - a.y) * t,
+});
 
 /** Snapping leaves hairline gaps between zones along an edge; a row does not stop at them. */
 function touching(stretches: readonly ZoneStretch[]): ZoneStretch[] {

@@ -1,8 +1,8 @@
 /** Every fastener of a connection that stands in the field of a plane: on seams or ribs, free or on supports. */
 import { slopeFactor } from '../job/slope.ts';
 import { fromFrame } from '../roof/frame.ts';
-import type { SupportLines } from '../roof/runs.ts';
 import type { Plane } from '../roof/roof.ts';
+import type { SupportLines } from '../roof/runs.ts';
 import { FastenerColumns, type FastenerSet } from './fastener-set.ts';
 import { type PlaneZones, stretchesAt } from './line-stretches.ts';
 import { placeRow } from './place-row.ts';

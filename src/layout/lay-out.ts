@@ -1,11 +1,12 @@
 /** Every fastener of every connection, plane by plane. */
+
+import type { Design } from '../choose/design.ts';
+import type { ConnectionChoice } from '../choose/schedule.ts';
+import { supportsOf } from '../choose/where.ts';
 import type { Connection } from '../connections/connection.ts';
 import { exposed } from '../connections/list-connections.ts';
-import type { ConnectionChoice } from '../choose/schedule.ts';
-import type { Design } from '../choose/design.ts';
-import { supportsOf } from '../choose/where.ts';
-import { upLines } from '../roof/runs.ts';
 import type { Plane } from '../roof/roof.ts';
+import { upLines } from '../roof/runs.ts';
 import type { FastenerSet } from './fastener-set.ts';
 import { layEdges } from './lay-edge.ts';
 import { layField } from './lay-field.ts';
@@ -21,7 +22,12 @@ export function layOut(choices: readonly ConnectionChoice[], design: Design): Fa
   });
 }
 
-function layConnection({ connection, lines }: ConnectionChoice, plane: Plane, zones: PlaneZones, design: Design): FastenerSet | undefined {
+function layConnection(
+  { connection, lines }: ConnectionChoice,
+  plane: Plane,
+  zones: PlaneZones,
+  design: Design,
+): FastenerSet | undefined {
   const { placement } = connection;
   const spacings = new Map(lines.map((line) => [line.zone, line.spacing_in]));
   const counts = new Map(lines.map((line) => [line.zone, line.each]));
@@ -32,7 +38,15 @@ function layConnection({ connection, lines }: ConnectionChoice, plane: Plane, zo
   if (placement.by === 'piece' || lines.length === 0) return undefined;
   if (placement.by === 'edge') {
     const edges = plane.edges.filter((edge) => edge.tag === placement.tag);
-    return layEdges({ connection: connection.id, plane, pieces: design.field.pieces, edges, rows: placement.rows, spacingOf, each: connection.each });
+    return layEdges({
+      connection: connection.id,
+      plane,
+      pieces: design.field.pieces,
+      edges,
+      rows: placement.rows,
+      spacingOf,
+      each: connection.each,
+    });
   }
   return layField({
     connection: connection.id,
@@ -42,8 +56,10 @@ function layConnection({ connection, lines }: ConnectionChoice, plane: Plane, zo
     spacingOf,
     eachOf,
     endOffset: placement.by === 'side lap' ? HALF_LAP : design.job.endOffset,
-    supports: placement.by === 'field' && placement.along === 'supports' ? supportsOf(design, plane) : undefined,
-    endFactor: placement.by === 'field' && placement.lines === 'ribs' ? endFactor(lines.map((line) => line.each)) : 1,
+    supports:
+      placement.by === 'field' && placement.along === 'supports' ? supportsOf(design, plane) : undefined,
+    endFactor:
+      placement.by === 'field' && placement.lines === 'ribs' ? endFactor(lines.map((line) => line.each)) : 1,
   });
 }
 
@@ -55,7 +71,9 @@ const endFactor = (each: readonly number[]): number => (Math.min(...each) > 1 ? 
 
 function linesOf(connection: Connection, plane: Plane, { job }: Design): number[] {
   const { placement } = connection;
-  const pitch = placement.by === 'field' || placement.by === 'side lap' ? placement.pitch_in : job.panel.coverage;
-  const offset = exposed(job) && placement.by === 'field' ? job.panel.startOffset % pitch : job.panel.startOffset;
+  const pitch =
+    placement.by === 'field' || placement.by === 'side lap' ? placement.pitch_in : job.panel.coverage;
+  const offset =
+    exposed(job) && placement.by === 'field' ? job.panel.startOffset % pitch : job.panel.startOffset;
   return upLines(plane, pitch, offset).map((line) => line.u);
 }

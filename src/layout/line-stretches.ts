@@ -1,9 +1,10 @@
 /** The zones that lines up a plane run through, run by run. */
-import type { FieldPiece } from '../site/pressure-field.ts';
+
 import { clipUpLine } from '../roof/clip-line.ts';
-import { frameOf, type Frame, toFrame } from '../roof/frame.ts';
+import { type Frame, frameOf, toFrame } from '../roof/frame.ts';
 import type { Region } from '../roof/point.ts';
 import type { Plane } from '../roof/roof.ts';
+import type { FieldPiece } from '../site/pressure-field.ts';
 import type { ZoneStretch } from './row-stretches.ts';
 
 /** A gap wider than this is an opening or the end of the plane, in inches. */
@@ -11,7 +12,12 @@ const GAP = 0.05;
 
 export interface PlaneZones {
   readonly frame: Frame;
-  readonly pieces: readonly { readonly zone: number; readonly region: Region; readonly low: number; readonly high: number }[];
+  readonly pieces: readonly {
+    readonly zone: number;
+    readonly region: Region;
+    readonly low: number;
+    readonly high: number;
+  }[];
 }
 
 export function planeZones(plane: Plane, pieces: readonly FieldPiece[]): PlaneZones {
@@ -31,11 +37,17 @@ export function planeZones(plane: Plane, pieces: readonly FieldPiece[]): PlaneZo
  * @param factor slope length over plan length; the result is measured along the slope
  * @param spacingOf greatest spacing in a zone
  */
-export function stretchesAt(zones: PlaneZones, u: number, factor: number, spacingOf: (zone: number) => number): ZoneStretch[][] {
+export function stretchesAt(
+  zones: PlaneZones,
+  u: number,
+  factor: number,
+  spacingOf: (zone: number) => number,
+): ZoneStretch[][] {
   const all: ZoneStretch[] = [];
   for (const piece of zones.pieces) {
     if (u < piece.low || u > piece.high) continue;
-    for (const { from, to } of clipUpLine(piece.region, u)) all.push({ from: from * factor, to: to * factor, zone: piece.zone, spacing: spacingOf(piece.zone) });
+    for (const { from, to } of clipUpLine(piece.region, u))
+      all.push({ from: from * factor, to: to * factor, zone: piece.zone, spacing: spacingOf(piece.zone) });
   }
   all.sort((a, b) => a.from - b.from);
   const runs: ZoneStretch[][] = [];

@@ -26,7 +26,9 @@ export function settleStretches(stretches: readonly ZoneStretch[]): ZoneStretch[
     if (at < 0 || list.length === 1 || stretch.to - stretch.from >= SHORT * stretch.spacing) continue;
     const before = list[at - 1];
     const after = list[at + 1];
-    const tighter = [before, after].filter((other) => other !== undefined && other.spacing <= stretch.spacing)[0];
+    const tighter = [before, after].filter(
+      (other) => other !== undefined && other.spacing <= stretch.spacing,
+    )[0];
     if (tighter) absorb(list, tighter, stretch);
     else grow(list, stretch, before, after);
   }
@@ -39,10 +41,16 @@ function absorb(list: ZoneStretch[], into: ZoneStretch, gone: ZoneStretch): void
   list.splice(list.indexOf(gone), 1);
 }
 
-function grow(list: ZoneStretch[], stretch: ZoneStretch, before: ZoneStretch | undefined, after: ZoneStretch | undefined): void {
+function grow(
+  list: ZoneStretch[],
+  stretch: ZoneStretch,
+  before: ZoneStretch | undefined,
+  after: ZoneStretch | undefined,
+): void {
   const need = stretch.spacing - (stretch.to - stretch.from);
-  const roomOf = (other: ZoneStretch | undefined) => (other ? other.to - other.from - SHORT * other.spacing : 0);
-  const neighbour = roomOf(before) > roomOf(after) ? before : after ?? before;
+  const roomOf = (other: ZoneStretch | undefined) =>
+    other ? other.to - other.from - SHORT * other.spacing : 0;
+  const neighbour = roomOf(before) > roomOf(after) ? before : (after ?? before);
   if (!neighbour) return;
   if (roomOf(neighbour) < need) absorb(list, stretch, neighbour);
   else if (neighbour === before) {

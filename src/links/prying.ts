@@ -4,10 +4,11 @@
  *
  *     T (all screws) = P (e + b) / b      e seam to screw line, b screw line to toe
  */
+
+import { inch, type Ratio } from '../quantities/quantity.ts';
 import type { Clip } from '../shelf/item.ts';
 import { equation } from '../trace/equation.ts';
 import type { Trace } from '../trace/step.ts';
-import { inch, type Ratio } from '../quantities/quantity.ts';
 
 const pryingFactor = equation({
   clause: 'statics of the clip',

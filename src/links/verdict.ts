@@ -5,7 +5,13 @@ export const verdicts = ['holds', 'falls short', 'unproven'] as const;
 export type Verdict = (typeof verdicts)[number];
 
 /** Where a capacity comes from, best first. */
-export const evidences = ['own test', 'published test', 'equation of a standard', 'common practice', 'assumed'] as const;
+export const evidences = [
+  'own test',
+  'published test',
+  'equation of a standard',
+  'common practice',
+  'assumed',
+] as const;
 export type Evidence = (typeof evidences)[number];
 
 export const linkNames = [
@@ -25,8 +31,8 @@ export type LinkName = (typeof linkNames)[number];
 /** What one link can carry, at the level of the job's method, before anybody asks how much it must. */
 export interface Capacity {
   readonly link: LinkName;
-  /** What the load on the link is: of one fastener, of the whole place, or the pressure on the roof. */
-  readonly of: 'fastener' | 'place' | 'pressure';
+  /** What the load on the link is: of one fastener, of the whole place, the uplift on the roof, or the snow on it. */
+  readonly of: 'fastener' | 'place' | 'pressure' | 'snow';
   readonly unit: 'lbf' | 'psf';
   /** Area of roof the link's pressure is averaged over, where it is not the area of the place. */
   readonly area_ft2?: number;
@@ -50,7 +56,8 @@ export interface LinkCheck {
 }
 
 export function check(capacity: Capacity, demand: number | undefined): LinkCheck {
-  if (capacity.value === undefined || demand === undefined) return { capacity, demand, ratio: undefined, verdict: 'unproven' };
+  if (capacity.value === undefined || demand === undefined)
+    return { capacity, demand, ratio: undefined, verdict: 'unproven' };
   const ratio = demand <= 0 ? 0 : demand / capacity.value;
   return { capacity, demand, ratio, verdict: ratio <= 1 ? 'holds' : 'falls short' };
 }

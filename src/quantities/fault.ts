@@ -18,9 +18,13 @@ const pathText = (path: readonly PropertyKey[]): string => path.map(String).join
 export function faultsOf(issues: readonly Issue[], prefix: readonly PropertyKey[] = []): Fault[] {
   return issues.flatMap((issue) => {
     const path = [...prefix, ...issue.path];
-    if (issue.code === 'invalid_union' && issue.errors.length > 0) return faultsOf(meantAlternative(issue.errors), path);
+    if (issue.code === 'invalid_union' && issue.errors.length > 0)
+      return faultsOf(meantAlternative(issue.errors), path);
     if (issue.code === 'unrecognized_keys')
-      return issue.keys.map((key) => ({ path: pathText([...path, key]), message: 'is not a field here; check its spelling or remove it' }));
+      return issue.keys.map((key) => ({
+        path: pathText([...path, key]),
+        message: 'is not a field here; check its spelling or remove it',
+      }));
     return [{ path: pathText(path), message: plainMessage(issue) }];
   });
 }
@@ -28,7 +32,10 @@ export function faultsOf(issues: readonly Issue[], prefix: readonly PropertyKey[
 function meantAlternative(errors: readonly (readonly Issue[])[]): readonly Issue[] {
   const depth = (list: readonly Issue[]): number => {
     const wrongKind = list.some((issue) => issue.code === 'invalid_type' && issue.path.length === 0);
-    return (wrongKind ? -100 : 0) - list.filter((issue) => issue.code === 'unrecognized_keys' || issue.code === 'invalid_type').length;
+    return (
+      (wrongKind ? -100 : 0) -
+      list.filter((issue) => issue.code === 'unrecognized_keys' || issue.code === 'invalid_type').length
+    );
   };
   return errors.reduce((best, list) => (depth(list) > depth(best) ? list : best), errors[0] ?? []);
 }

@@ -28,7 +28,16 @@ for (const [text, unit, value] of rows)
     else expect(read).toBeCloseTo(value, 10);
   });
 
-for (const [text, unit] of [['141', 'mph'], ['141 psf', 'mph'], ['', 'in'], ['three in', 'in'], ['1/0 in', 'in'], ['5 deg', '1'], ['3 in 4 psf', 'in'], ['1e999 in', 'in']] as [string, Unit][])
+for (const [text, unit] of [
+  ['141', 'mph'],
+  ['141 psf', 'mph'],
+  ['', 'in'],
+  ['three in', 'in'],
+  ['1/0 in', 'in'],
+  ['5 deg', '1'],
+  ['3 in 4 psf', 'in'],
+  ['1e999 in', 'in'],
+] as [string, Unit][])
   test(`"${text}" is not read as ${unit} and says how to mend it`, () => {
     const read = readQuantity(text, unit);
     expect(isReadFault(read) && read.mend).toContain('for example');
@@ -39,7 +48,7 @@ test('a conversion and its return agree to the last digits, for every pair of li
   const pairs = names.flatMap((a) => names.filter((b) => sameDimension(a, b)).map((b) => [a, b] as const));
   fc.assert(
     fc.property(fc.constantFrom(...pairs), fc.double({ min: -1e9, max: 1e9, noNaN: true }), ([a, b], x) => {
-        fc.pre(x === 0 || Math.abs(x) > 1e-200); // below this a double loses digits of its own
+      fc.pre(x === 0 || Math.abs(x) > 1e-200); // below this a double loses digits of its own
       const back = convert(convert(quantity(x, a), a, b), b, a);
       return Math.abs(back - x) <= Math.abs(x) * 1e-14;
     }),

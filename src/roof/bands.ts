@@ -1,5 +1,5 @@
 /** A strip along an edge: all points of the plan within a distance of it, on its inner side. */
-import { distance, leftOf, minus, plus, type Point, type Region, unit } from './point.ts';
+import { distance, leftOf, minus, type Point, plus, type Region, unit } from './point.ts';
 
 export interface Strip {
   readonly from: Point;

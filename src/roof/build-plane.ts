@@ -19,7 +19,13 @@ export interface PlaneDescription {
 const SQUARE_INCHES = 144;
 
 export function buildPlane({ tags, overhang, openings, ...plane }: PlaneDescription): Plane {
-  const region = openings.length === 0 ? [plane.outline] : subtract([plane.outline], openings.map(({ ring }) => ring));
+  const region =
+    openings.length === 0
+      ? [plane.outline]
+      : subtract(
+          [plane.outline],
+          openings.map(({ ring }) => ring),
+        );
   const planArea = areaOf(region) / SQUARE_INCHES;
   const turns = plane.outline.map((_, i) => reentrantAt(plane.outline, i));
   const edges = sidesOf(plane.outline).map(([from, to], i): RoofEdge => {
@@ -33,7 +39,14 @@ export function buildPlane({ tags, overhang, openings, ...plane }: PlaneDescript
       reentrant: { from: turns[i] as boolean, to: turns[(i + 1) % turns.length] as boolean },
     };
   });
-  return { ...plane, openings, region, edges, planArea_ft2: planArea, slopeArea_ft2: planArea * slopeFactor(plane.slope) };
+  return {
+    ...plane,
+    openings,
+    region,
+    edges,
+    planArea_ft2: planArea,
+    slopeArea_ft2: planArea * slopeFactor(plane.slope),
+  };
 }
 
 /** Length of a plan segment as it lies on the slope. */

@@ -20,7 +20,9 @@ function faultsIn(document: unknown): string {
 function tagLengths(roof: Roof): Record<string, number> {
   const sums: Record<string, number> = {};
   for (const plane of roof.planes)
-    for (const edge of plane.edges) sums[edge.tag] = (sums[edge.tag] ?? 0) + edge.length / 12 / (['hip', 'ridge', 'valley'].includes(edge.tag) ? 2 : 1);
+    for (const edge of plane.edges)
+      sums[edge.tag] =
+        (sums[edge.tag] ?? 0) + edge.length / 12 / (['hip', 'ridge', 'valley'].includes(edge.tag) ? 2 : 1);
   return sums;
 }
 const planArea = (roof: Roof) => roof.planes.reduce((sum, plane) => sum + plane.planArea_ft2, 0);
@@ -37,13 +39,23 @@ describe('short forms', () => {
     expect(lengths.ridge).toBeCloseTo(84 - 46, 6);
     expect(lengths.hip).toBeCloseTo(4 * 23 * hipValleyFactor(m), 3);
     expect(lengths.eave).toBeCloseTo(2 * (84 + 46), 6);
-    expect(roof.planes.reduce((sum, plane) => sum + plane.slopeArea_ft2, 0)).toBeCloseTo(84 * 46 * slopeFactor(m), 3);
+    expect(roof.planes.reduce((sum, plane) => sum + plane.slopeArea_ft2, 0)).toBeCloseTo(
+      84 * 46 * slopeFactor(m),
+      3,
+    );
     expect(roof.highestPoint_ft).toBeCloseTo(12 + 23 * m, 9);
     expect(roof.outside).toHaveLength(4);
   });
 
   test('a gable with overhangs is drawn to its outer edge, and its least dimension is that of the walls', () => {
-    const roof = roofOf({ form: 'gable', length: '60 ft', width: '40 ft', slope: '4:12', eaveHeight, overhang: { eave: '24 in', rake: '12 in' } });
+    const roof = roofOf({
+      form: 'gable',
+      length: '60 ft',
+      width: '40 ft',
+      slope: '4:12',
+      eaveHeight,
+      overhang: { eave: '24 in', rake: '12 in' },
+    });
     expect(planArea(roof)).toBeCloseTo(62 * 44, 6);
     expect(roof.leastDimension_ft).toBe(40);
     expect(tagLengths(roof)).toMatchObject({ eave: 124, ridge: 62 });
@@ -94,11 +106,27 @@ describe('short forms', () => {
 });
 
 describe('drawn roofs', () => {
-  const plane = { id: 'a', outline: [['0 ft', '0 ft'], ['40 ft', '0 ft'], ['40 ft', '20 ft'], ['0 ft', '20 ft']], edges: ['eave', 'rake', 'headwall', 'rake'], slope: '3:12' };
+  const plane = {
+    id: 'a',
+    outline: [
+      ['0 ft', '0 ft'],
+      ['40 ft', '0 ft'],
+      ['40 ft', '20 ft'],
+      ['0 ft', '20 ft'],
+    ],
+    edges: ['eave', 'rake', 'headwall', 'rake'],
+    slope: '3:12',
+  };
 
   test('corners may run either way around', () => {
-    const turned = { ...plane, outline: [...plane.outline].reverse(), edges: ['headwall', 'rake', 'eave', 'rake'] };
-    const [a, b] = [plane, turned].map((p) => tagLengths(roofOf({ form: 'planes', eaveHeight, planes: [p] })));
+    const turned = {
+      ...plane,
+      outline: [...plane.outline].reverse(),
+      edges: ['headwall', 'rake', 'eave', 'rake'],
+    };
+    const [a, b] = [plane, turned].map((p) =>
+      tagLengths(roofOf({ form: 'planes', eaveHeight, planes: [p] })),
+    );
     expect(b).toEqual(a);
   });
 
@@ -107,20 +135,104 @@ describe('drawn roofs', () => {
   });
 
   test('an opening is cut out of the area', () => {
-    const roof = roofOf({ form: 'planes', eaveHeight, planes: [plane], openings: [{ name: 'skylight', plane: 'a', outline: [['4 ft', '4 ft'], ['8 ft', '4 ft'], ['8 ft', '8 ft'], ['4 ft', '8 ft']] }] });
+    const roof = roofOf({
+      form: 'planes',
+      eaveHeight,
+      planes: [plane],
+      openings: [
+        {
+          name: 'skylight',
+          plane: 'a',
+          outline: [
+            ['4 ft', '4 ft'],
+            ['8 ft', '4 ft'],
+            ['8 ft', '8 ft'],
+            ['4 ft', '8 ft'],
+          ],
+        },
+      ],
+    });
     expect(planArea(roof)).toBeCloseTo(800 - 16, 6);
   });
 
-  const crossing = { ...plane, outline: [['0 ft', '0 ft'], ['40 ft', '20 ft'], ['40 ft', '0 ft'], ['0 ft', '20 ft']] };
+  const crossing = {
+    ...plane,
+    outline: [
+      ['0 ft', '0 ft'],
+      ['40 ft', '20 ft'],
+      ['40 ft', '0 ft'],
+      ['0 ft', '20 ft'],
+    ],
+  };
   const faults: [string, unknown, string][] = [
-    ['a crossing outline', { form: 'planes', eaveHeight, planes: [crossing] }, 'roof.planes.0.outline: crosses itself'],
-    ['planes that lie over each other', { form: 'planes', eaveHeight, planes: [plane, { ...plane, id: 'b' }] }, 'roof.planes.1.outline: lies over the plane "a" by 800.0 ft²'],
-    ['tags that do not match the sides', { form: 'planes', eaveHeight, planes: [{ ...plane, edges: ['eave', 'rake', 'rake'] }] }, 'has 3 tags for 4 sides'],
-    ['an opening outside its plane', { form: 'planes', eaveHeight, planes: [plane], openings: [{ name: 'x', plane: 'a', outline: [['90 ft', '0 ft'], ['95 ft', '0 ft'], ['95 ft', '5 ft']] }] }, 'roof.openings.0.outline: lies partly outside'],
-    ['an opening on no plane', { form: 'planes', eaveHeight, planes: [plane], openings: [{ name: 'x', plane: 'z', outline: [['1 ft', '1 ft'], ['5 ft', '1 ft'], ['5 ft', '5 ft']] }] }, '"z" is no plane of this roof; its planes are: a'],
-    ['a wing wider than the main part', { form: 'joined', main: { form: 'gable', length: '60 ft', width: '20 ft', slope: '6:12' }, wing: { form: 'gable', width: '24 ft', length: '10 ft', from: '0 ft' }, eaveHeight }, 'roof.wing.width'],
+    [
+      'a crossing outline',
+      { form: 'planes', eaveHeight, planes: [crossing] },
+      'roof.planes.0.outline: crosses itself',
+    ],
+    [
+      'planes that lie over each other',
+      { form: 'planes', eaveHeight, planes: [plane, { ...plane, id: 'b' }] },
+      'roof.planes.1.outline: lies over the plane "a" by 800.0 ft²',
+    ],
+    [
+      'tags that do not match the sides',
+      { form: 'planes', eaveHeight, planes: [{ ...plane, edges: ['eave', 'rake', 'rake'] }] },
+      'has 3 tags for 4 sides',
+    ],
+    [
+      'an opening outside its plane',
+      {
+        form: 'planes',
+        eaveHeight,
+        planes: [plane],
+        openings: [
+          {
+            name: 'x',
+            plane: 'a',
+            outline: [
+              ['90 ft', '0 ft'],
+              ['95 ft', '0 ft'],
+              ['95 ft', '5 ft'],
+            ],
+          },
+        ],
+      },
+      'roof.openings.0.outline: lies partly outside',
+    ],
+    [
+      'an opening on no plane',
+      {
+        form: 'planes',
+        eaveHeight,
+        planes: [plane],
+        openings: [
+          {
+            name: 'x',
+            plane: 'z',
+            outline: [
+              ['1 ft', '1 ft'],
+              ['5 ft', '1 ft'],
+              ['5 ft', '5 ft'],
+            ],
+          },
+        ],
+      },
+      '"z" is no plane of this roof; its planes are: a',
+    ],
+    [
+      'a wing wider than the main part',
+      {
+        form: 'joined',
+        main: { form: 'gable', length: '60 ft', width: '20 ft', slope: '6:12' },
+        wing: { form: 'gable', width: '24 ft', length: '10 ft', from: '0 ft' },
+        eaveHeight,
+      },
+      'roof.wing.width',
+    ],
   ];
-  for (const [name, document, message] of faults) test(`${name} is a fault with its path`, () => expect(faultsIn(document)).toContain(message));
+  for (const [name, document, message] of faults)
+    test(`${name} is a fault with its path`, () => expect(faultsIn(document)).toContain(message));
 });
 
 test('a job from a newer program is refused by its schema alone', () => {

@@ -1,24 +1,28 @@
 /** From the roof as described in a job to planes with tagged edges. */
-import type { Fault } from '../quantities/fault.ts';
+
 import type { RoofInput } from '../job/roof-input.ts';
 import { known } from '../job/stated.ts';
+import type { Fault } from '../quantities/fault.ts';
 import { buildPlane, type PlaneDescription } from './build-plane.ts';
 import { checkDrawing } from './check-drawing.ts';
 import { type Face, monoslopeFaces, type Rectangle, ridgedFaces } from './face.ts';
 import { joinFaces } from './join-faces.ts';
 import { outsideEdges } from './outside-edges.ts';
-import { dot, leftOf, minus, type Point, type Ring, signedArea, sidesOf, unit } from './point.ts';
+import { dot, leftOf, minus, type Point, type Ring, sidesOf, signedArea, unit } from './point.ts';
 import type { Plane, Roof } from './roof.ts';
 import { breakSides, inside, tagSide } from './tag-edges.ts';
 
-export type BuiltRoof = { readonly ok: true; readonly roof: Roof } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type BuiltRoof =
+  | { readonly ok: true; readonly roof: Roof }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
 
 type ShortForm = Exclude<RoofInput, { form: 'planes' }>;
 type Drawn = Extract<RoofInput, { form: 'planes' }>;
 
 const FEET = 12;
 const NONE = { eave: 0, rake: 0 };
-const compass = (up: Point): string => (Math.abs(up.x) > Math.abs(up.y) ? (up.x > 0 ? 'west' : 'east') : up.y > 0 ? 'south' : 'north');
+const compass = (up: Point): string =>
+  Math.abs(up.x) > Math.abs(up.y) ? (up.x > 0 ? 'west' : 'east') : up.y > 0 ? 'south' : 'north';
 
 export function buildRoof(input: RoofInput): BuiltRoof {
   const faults = checkDrawing(input);
@@ -36,7 +40,10 @@ function shortPlanes(input: ShortForm): PlaneDescription[] {
   const rings = faces.map((face) => face.ring);
   const names = new Map<string, number>();
   return faces.map((face, i) => {
-    const outline = breakSides(face.ring, rings.filter((_, other) => other !== i));
+    const outline = breakSides(
+      face.ring,
+      rings.filter((_, other) => other !== i),
+    );
     const upslope = unit(face.rise);
     const side = compass(upslope);
     const count = (names.get(side) ?? 0) + 1;
@@ -58,16 +65,29 @@ function facesOf(input: ShortForm): Face[] {
   if (input.form === 'joined') return joinedFaces(input);
   const over = input.overhang ?? NONE;
   const sideways = input.form === 'hip' ? over.eave : over.rake;
-  const r: Rectangle = { x0: -sideways, x1: input.length + sideways, y0: -over.eave, y1: input.width + over.eave };
+  const r: Rectangle = {
+    x0: -sideways,
+    x1: input.length + sideways,
+    y0: -over.eave,
+    y1: input.width + over.eave,
+  };
   if (input.form === 'monoslope') return monoslopeFaces(r, input.slope);
   if (input.form === 'gable') return ridgedFaces(r, input.slope, 'x', { first: 'gable', second: 'gable' });
-  return ridgedFaces(r, input.slope, input.length >= input.width ? 'x' : 'y', { first: 'hip', second: 'hip' });
+  return ridgedFaces(r, input.slope, input.length >= input.width ? 'x' : 'y', {
+    first: 'hip',
+    second: 'hip',
+  });
 }
 
 function joinedFaces({ main, wing }: Extract<ShortForm, { form: 'joined' }>): Face[] {
   const over = main.overhang ?? NONE;
   const sideways = main.form === 'hip' ? over.eave : over.rake;
-  const body: Rectangle = { x0: -sideways, x1: main.length + sideways, y0: -over.eave, y1: main.width + over.eave };
+  const body: Rectangle = {
+    x0: -sideways,
+    x1: main.length + sideways,
+    y0: -over.eave,
+    y1: main.width + over.eave,
+  };
   // The wing's own rectangle runs on under the main roof to its far eave with a hip there; whatever lies lower is cut.
   const arm: Rectangle = {
     x0: wing.from - over.eave,
@@ -88,7 +108,9 @@ function drawnPlanes(input: Drawn): PlaneDescription[] {
     const outline: Ring = clockwise ? [...points].reverse() : points;
     // Reversed corners put side i between corners n-1-i and n-2-i of the drawing.
     const n = points.length;
-    const tags = clockwise ? outline.map((_, i) => drawn.edges[(2 * n - 2 - i) % n] as (typeof drawn.edges)[number]) : drawn.edges;
+    const tags = clockwise
+      ? outline.map((_, i) => drawn.edges[(2 * n - 2 - i) % n] as (typeof drawn.edges)[number])
+      : drawn.edges;
     return {
       id: drawn.id,
       outline,
@@ -104,7 +126,11 @@ function drawnPlanes(input: Drawn): PlaneDescription[] {
 
 /** Up the slope is square to the longest level side, away from an eave or toward a ridge or wall. */
 function upslopeOf(outline: Ring, tags: readonly string[]): Point {
-  const sides = sidesOf(outline).map(([a, b], i) => ({ tag: tags[i], inward: leftOf(unit(minus(b, a))), length: Math.hypot(b.x - a.x, b.y - a.y) }));
+  const sides = sidesOf(outline).map(([a, b], i) => ({
+    tag: tags[i],
+    inward: leftOf(unit(minus(b, a))),
+    length: Math.hypot(b.x - a.x, b.y - a.y),
+  }));
   const longest = (wanted: readonly string[]) =>
     sides.filter(({ tag }) => wanted.includes(tag ?? '')).sort((a, b) => b.length - a.length)[0]?.inward;
   const eave = longest(['eave']);
@@ -128,9 +154,20 @@ function placeOpenings(
   input.openings.forEach((opening, i) => {
     const points = opening.outline.map(([x, y]) => ({ x, y }));
     const plane = descriptions.find(({ id }) => id === opening.plane);
-    if (!plane) faults.push({ path: `roof.openings.${i}.plane`, message: `"${opening.plane}" is no plane of this roof; its planes are: ${descriptions.map(({ id }) => id).join(', ')}` });
-    else if (points.some((p) => !inside(plane.outline, p))) faults.push({ path: `roof.openings.${i}.outline`, message: `lies partly outside the plane "${plane.id}"; move it inside` });
-    else placed.get(plane.id)?.push({ name: opening.name, ring: signedArea(points) < 0 ? [...points].reverse() : points });
+    if (!plane)
+      faults.push({
+        path: `roof.openings.${i}.plane`,
+        message: `"${opening.plane}" is no plane of this roof; its planes are: ${descriptions.map(({ id }) => id).join(', ')}`,
+      });
+    else if (points.some((p) => !inside(plane.outline, p)))
+      faults.push({
+        path: `roof.openings.${i}.outline`,
+        message: `lies partly outside the plane "${plane.id}"; move it inside`,
+      });
+    else
+      placed
+        .get(plane.id)
+        ?.push({ name: opening.name, ring: signedArea(points) < 0 ? [...points].reverse() : points });
   });
   if (faults.length > 0) return { faults };
   return { descriptions: descriptions.map((plane) => ({ ...plane, openings: placed.get(plane.id) ?? [] })) };
@@ -161,18 +198,29 @@ function riseOf(plane: Plane): number {
   return (Math.max(...along) - Math.min(...along)) * plane.slope;
 }
 
-function leastDimension(input: RoofInput, planes: readonly Plane[]): { readonly value: number; readonly reading: string } {
+function leastDimension(
+  input: RoofInput,
+  planes: readonly Plane[],
+): { readonly value: number; readonly reading: string } {
   if (input.form === 'joined')
     return {
       value: Math.min(input.main.width, input.main.length, input.wing.width),
-      reading: 'Least horizontal dimension: the smallest of the widths of main part and wing (each wing taken as a rectangle with its own ridge; L and T plans are not in the figures).',
+      reading:
+        'Least horizontal dimension: the smallest of the widths of main part and wing (each wing taken as a rectangle with its own ridge; L and T plans are not in the figures).',
     };
-  if (input.form !== 'planes') return { value: Math.min(input.length, input.width), reading: 'Least horizontal dimension: the smaller side of the building, without overhangs.' };
+  if (input.form !== 'planes')
+    return {
+      value: Math.min(input.length, input.width),
+      reading: 'Least horizontal dimension: the smaller side of the building, without overhangs.',
+    };
   const points = planes.flatMap((plane) => plane.outline);
   const width = (pick: (p: Point) => number) => Math.max(...points.map(pick)) - Math.min(...points.map(pick));
   return {
-    value: Math.min(width((p) => p.x), width((p) => p.y)),
-    reading: 'Least horizontal dimension: the smaller side of the rectangle around the drawn planes, overhangs not deducted.',
+    value: Math.min(
+      width((p) => p.x),
+      width((p) => p.y),
+    ),
+    reading:
+      'Least horizontal dimension: the smaller side of the rectangle around the drawn planes, overhangs not deducted.',
   };
 }
-

@@ -1,6 +1,7 @@
 /** Faults of a drawn roof that no schema can see: crossing outlines, sides without tags, planes that lie over each other. */
-import type { Fault } from '../quantities/fault.ts';
+
 import type { RoofInput } from '../job/roof-input.ts';
+import type { Fault } from '../quantities/fault.ts';
 import { areaOf, cross, distance, minus, type Point, type Ring, sidesOf, signedArea, unit } from './point.ts';
 import { intersect } from './region.ts';
 
@@ -8,14 +9,21 @@ import { intersect } from './region.ts';
 const TOUCH = 20;
 
 export function checkDrawing(input: RoofInput): Fault[] {
-  const openings = input.openings.flatMap((opening, i) => ringFaults(`roof.openings.${i}.outline`, opening.outline.map(([x, y]) => ({ x, y }))));
+  const openings = input.openings.flatMap((opening, i) =>
+    ringFaults(
+      `roof.openings.${i}.outline`,
+      opening.outline.map(([x, y]) => ({ x, y })),
+    ),
+  );
   if (input.form === 'joined') return [...openings, ...joinedFaults(input)];
   if (input.form !== 'planes') return openings;
   const rings = input.planes.map((plane) => plane.outline.map(([x, y]) => ({ x, y })));
   const own = input.planes.flatMap((plane, i) => [
     ...ringFaults(`roof.planes.${i}.outline`, rings[i] as Ring),
     ...tagFaults(plane, i),
-    ...(input.planes.findIndex(({ id }) => id === plane.id) < i ? [{ path: `roof.planes.${i}.id`, message: `"${plane.id}" names another plane already` }] : []),
+    ...(input.planes.findIndex(({ id }) => id === plane.id) < i
+      ? [{ path: `roof.planes.${i}.id`, message: `"${plane.id}" names another plane already` }]
+      : []),
   ]);
   if (own.length > 0) return [...openings, ...own];
   return [...openings, ...overlaps(input, rings)];
@@ -23,18 +31,42 @@ export function checkDrawing(input: RoofInput): Fault[] {
 
 function joinedFaults({ main, wing }: Extract<RoofInput, { form: 'joined' }>): Fault[] {
   const faults: Fault[] = [];
-  if (wing.width > main.width) faults.push({ path: 'roof.wing.width', message: 'the wing is wider than the main part is across its ridge; describe the wider one as the main part' });
-  if (wing.from + wing.width > main.length + 1e-6) faults.push({ path: 'roof.wing.from', message: 'the wing stands out beyond the end of the main part; move it or lengthen the main part' });
-  if (main.length < main.width) faults.push({ path: 'roof.main.length', message: 'the main part is shorter along its ridge than across; swap length and width' });
+  if (wing.width > main.width)
+    faults.push({
+      path: 'roof.wing.width',
+      message:
+        'the wing is wider than the main part is across its ridge; describe the wider one as the main part',
+    });
+  if (wing.from + wing.width > main.length + 1e-6)
+    faults.push({
+      path: 'roof.wing.from',
+      message: 'the wing stands out beyond the end of the main part; move it or lengthen the main part',
+    });
+  if (main.length < main.width)
+    faults.push({
+      path: 'roof.main.length',
+      message: 'the main part is shorter along its ridge than across; swap length and width',
+    });
   return faults;
 }
 
 function tagFaults(plane: Extract<RoofInput, { form: 'planes' }>['planes'][number], i: number): Fault[] {
   if (plane.edges.length !== plane.outline.length)
-    return [{ path: `roof.planes.${i}.edges`, message: `has ${plane.edges.length} tags for ${plane.outline.length} sides; give one for each side` }];
+    return [
+      {
+        path: `roof.planes.${i}.edges`,
+        message: `has ${plane.edges.length} tags for ${plane.outline.length} sides; give one for each side`,
+      },
+    ];
   const level = ['eave', 'high edge', 'ridge', 'headwall'];
   if (!plane.edges.some((tag) => level.includes(tag)))
-    return [{ path: `roof.planes.${i}.edges`, message: 'has no eave, high edge, ridge or headwall, so its fall is not known; tag its low or high side' }];
+    return [
+      {
+        path: `roof.planes.${i}.edges`,
+        message:
+          'has no eave, high edge, ridge or headwall, so its fall is not known; tag its low or high side',
+      },
+    ];
   return [];
 }
 
@@ -42,14 +74,22 @@ function ringFaults(path: string, ring: Ring): Fault[] {
   const sides = sidesOf(ring);
   for (let i = 0; i < sides.length; i++) {
     const [a, b] = sides[i] as readonly [Point, Point];
-    if (distance(a, b) < 0.01) return [{ path: `${path}.${i}`, message: 'is the same corner as the next one; remove one of them' }];
+    if (distance(a, b) < 0.01)
+      return [{ path: `${path}.${i}`, message: 'is the same corner as the next one; remove one of them' }];
     for (let j = i + 2; j < sides.length; j++) {
       if (i === 0 && j === sides.length - 1) continue;
       const [c, d] = sides[j] as readonly [Point, Point];
-      if (cross4(a, b, c, d)) return [{ path, message: `crosses itself: side ${i + 1} meets side ${j + 1}; put the corners in order around the plane` }];
+      if (cross4(a, b, c, d))
+        return [
+          {
+            path,
+            message: `crosses itself: side ${i + 1} meets side ${j + 1}; put the corners in order around the plane`,
+          },
+        ];
     }
   }
-  if (Math.abs(signedArea(ring)) < 144) return [{ path, message: 'encloses less than a square foot; check its corners' }];
+  if (Math.abs(signedArea(ring)) < 144)
+    return [{ path, message: 'encloses less than a square foot; check its corners' }];
   return [];
 }
 
@@ -68,11 +108,19 @@ function overlaps(input: Extract<RoofInput, { form: 'planes' }>, rings: readonly
       if (!boxesMeet(boxes[i] as Box, boxes[j] as Box)) continue;
       const shared = areaOf(intersect([ccw[i] as Ring], [ccw[j] as Ring]));
       if (shared > TOUCH)
-        faults.push({ path: `roof.planes.${j}.outline`, message: `lies over the plane "${input.planes[i]?.id}" by ${(shared / 144).toFixed(1)} ft²; planes may only touch` });
+        faults.push({
+          path: `roof.planes.${j}.outline`,
+          message: `lies over the plane "${input.planes[i]?.id}" by ${(shared / 144).toFixed(1)} ft²; planes may only touch`,
+        });
     }
   return faults;
 }
 
 type Box = readonly [number, number, number, number];
-const boxOf = (ring: Ring): Box => [Math.min(...ring.map((p) => p.x)), Math.min(...ring.map((p) => p.y)), Math.max(...ring.map((p) => p.x)), Math.max(...ring.map((p) => p.y))];
+const boxOf = (ring: Ring): Box => [
+  Math.min(...ring.map((p) => p.x)),
+  Math.min(...ring.map((p) => p.y)),
+  Math.max(...ring.map((p) => p.x)),
+  Math.max(...ring.map((p) => p.y)),
+];
 const boxesMeet = (a: Box, b: Box): boolean => a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3];

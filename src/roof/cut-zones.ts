@@ -29,10 +29,16 @@ export interface ZonePiece {
 /** Pieces below this are snapping dust, in square inches. */
 const DUST = 0.5;
 
-export function cutZones(roof: Roof, rulesOf: (plane: Plane) => readonly ZoneRule[], measures: ZoneMeasures): ZonePiece[] {
+export function cutZones(
+  roof: Roof,
+  rulesOf: (plane: Plane) => readonly ZoneRule[],
+  measures: ZoneMeasures,
+): ZonePiece[] {
   return roof.planes.flatMap((plane) => {
     const overhang = overhangOf(plane);
-    return zonesOfPlane(plane, roof, rulesOf(plane), measures).flatMap(({ zone, region }) => splitOverhang(plane, zone, region, overhang));
+    return zonesOfPlane(plane, roof, rulesOf(plane), measures).flatMap(({ zone, region }) =>
+      splitOverhang(plane, zone, region, overhang),
+    );
   });
 }
 
@@ -41,7 +47,10 @@ function zonesOfPlane(plane: Plane, roof: Roof, rules: readonly ZoneRule[], meas
   const pieces: { zone: string; region: Region }[] = [];
   for (const rule of rules) {
     if (areaOf(left) < DUST) break;
-    const region = rule.where.length === 0 ? left : intersect(left, unite(rule.where.map((bands) => allOf(bands, plane, roof, measures))));
+    const region =
+      rule.where.length === 0
+        ? left
+        : intersect(left, unite(rule.where.map((bands) => allOf(bands, plane, roof, measures))));
     if (areaOf(region) < DUST) continue;
     pieces.push({ zone: rule.zone, region });
     left = rule.where.length === 0 ? [] : subtract(left, region);
@@ -65,8 +74,11 @@ function overhangOf(plane: Plane): Region {
 /** Where every band of a group holds at once. Bands marked as a corner must meet in one outside corner. */
 function allOf(bands: readonly Band[], plane: Plane, roof: Roof, measures: ZoneMeasures): Region {
   const [first, second] = bands;
-  if (first?.corner && second?.corner) return cornersOf(roof, widthOf(first, measures), widthOf(second, measures));
-  return bands.map((band) => bandRegion(band, plane, roof, widthOf(band, measures))).reduce((a, b) => intersect(a, b));
+  if (first?.corner && second?.corner)
+    return cornersOf(roof, widthOf(first, measures), widthOf(second, measures));
+  return bands
+    .map((band) => bandRegion(band, plane, roof, widthOf(band, measures)))
+    .reduce((a, b) => intersect(a, b));
 }
 
 const widthOf = (band: Band, measures: ZoneMeasures): number => band.within * measures[band.measure];

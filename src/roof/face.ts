@@ -11,7 +11,8 @@ export interface Face {
   readonly shape: WindShape;
 }
 
-export const heightAt = (face: Pick<Face, 'rise' | 'base'>, p: Point): number => face.base + dot(face.rise, p);
+export const heightAt = (face: Pick<Face, 'rise' | 'base'>, p: Point): number =>
+  face.base + dot(face.rise, p);
 
 export interface Rectangle {
   readonly x0: number;
@@ -62,10 +63,16 @@ export function ridgedFaces(r: Rectangle, slope: number, ridge: 'x' | 'y', ends:
     [alongX ? 'south' : 'west', [at(u0, v0), at(u1, v0), at(ridgeTo, middle), at(ridgeFrom, middle)]],
     [alongX ? 'north' : 'east', [at(u1, v1), at(u0, v1), at(ridgeFrom, middle), at(ridgeTo, middle)]],
   ];
-  if (ends.first === 'hip') sides.push([alongX ? 'west' : 'south', [at(u0, v1), at(u0, v0), at(ridgeFrom, middle)]]);
-  if (ends.second === 'hip') sides.push([alongX ? 'east' : 'north', [at(u1, v0), at(u1, v1), at(ridgeTo, middle)]]);
+  if (ends.first === 'hip')
+    sides.push([alongX ? 'west' : 'south', [at(u0, v1), at(u0, v0), at(ridgeFrom, middle)]]);
+  if (ends.second === 'hip')
+    sides.push([alongX ? 'east' : 'north', [at(u1, v0), at(u1, v1), at(ridgeTo, middle)]]);
   const shape: WindShape = ends.first === 'hip' || ends.second === 'hip' ? 'hip' : 'gable';
-  return sides.map(([side, points]) => ({ ring: counterClockwise(points), ...risingFrom(side, r, slope), shape }));
+  return sides.map(([side, points]) => ({
+    ring: counterClockwise(points),
+    ...risingFrom(side, r, slope),
+    shape,
+  }));
 }
 
 function counterClockwise(points: readonly Point[]): Ring {

@@ -23,7 +23,9 @@ export function frameOf(plane: Pick<Plane, 'outline' | 'upslope'>): Frame {
 
 /** Plan region to the plane's axes. */
 export function toFrame(frame: Frame, region: Region): Region {
-  return region.map((ring) => ring.map((p) => ({ x: dot(p, frame.along) - frame.u0, y: dot(p, frame.up) - frame.v0 })));
+  return region.map((ring) =>
+    ring.map((p) => ({ x: dot(p, frame.along) - frame.u0, y: dot(p, frame.up) - frame.v0 })),
+  );
 }
 
 /** A point in the plane's axes back to plan. */

@@ -2,7 +2,7 @@
  * Two roofs of equal slope over overlapping rectangles become one: at every place the higher one shows.
  * All faces are planes, so the border of "higher" is a straight line and each pair is settled by one half-plane.
  */
-import { heightAt, type Face } from './face.ts';
+import { type Face, heightAt } from './face.ts';
 import { areaOf, minus, type Point, type Region, signedArea } from './point.ts';
 import { intersect, subtract, unite } from './region.ts';
 
@@ -20,7 +20,10 @@ export function joinFaces(main: readonly Face[], wing: readonly Face[]): Face[] 
 }
 
 function showing(face: Face, others: readonly Face[], ties: 'ties win' | 'ties lose'): Region {
-  return others.reduce<Region>((left, other) => subtract(left, intersect([other.ring], whereHigher(other, face, ties === 'ties lose'))), [face.ring]);
+  return others.reduce<Region>(
+    (left, other) => subtract(left, intersect([other.ring], whereHigher(other, face, ties === 'ties lose'))),
+    [face.ring],
+  );
 }
 
 /** The half-plane where `a` lies above `b`; where they coincide, everywhere or nowhere. */
@@ -28,7 +31,8 @@ function whereHigher(a: Face, b: Face, coincident: boolean): Region {
   const slope = minus(a.rise, b.rise);
   const base = a.base - b.base;
   const size = Math.hypot(slope.x, slope.y);
-  if (size < 1e-9) return base > 1e-6 || (coincident && base > -1e-6) ? [square({ x: 0, y: 0 }, { x: 1, y: 0 })] : [];
+  if (size < 1e-9)
+    return base > 1e-6 || (coincident && base > -1e-6) ? [square({ x: 0, y: 0 }, { x: 1, y: 0 })] : [];
   const direction = { x: slope.x / size, y: slope.y / size };
   const onLine = { x: (-base / size) * direction.x, y: (-base / size) * direction.y };
   return [square({ x: onLine.x + direction.x * FAR, y: onLine.y + direction.y * FAR }, direction)];
@@ -40,13 +44,18 @@ const square = (centre: Point, u: Point): Point[] =>
     [1, -1],
     [1, 1],
     [-1, 1],
-  ].map(([s = 0, t = 0]) => ({ x: centre.x + FAR * (s * u.x - t * u.y), y: centre.y + FAR * (s * u.y + t * u.x) }));
+  ].map(([s = 0, t = 0]) => ({
+    x: centre.x + FAR * (s * u.x - t * u.y),
+    y: centre.y + FAR * (s * u.y + t * u.x),
+  }));
 
 function mergeCoplanar(pieces: readonly { readonly face: Face; readonly region: Region }[]): Face[] {
   const groups = new Map<string, { face: Face; regions: Region[] }>();
   for (const { face, region } of pieces) {
     if (areaOf(region) < DUST) continue;
-    const key = [face.rise.x, face.rise.y, heightAt(face, { x: 0, y: 0 })].map((n) => (Math.round(n * 1e4) || 0).toString()).join(' ');
+    const key = [face.rise.x, face.rise.y, heightAt(face, { x: 0, y: 0 })]
+      .map((n) => (Math.round(n * 1e4) || 0).toString())
+      .join(' ');
     const group = groups.get(key);
     if (group) group.regions.push(region);
     else groups.set(key, { face, regions: [region] });

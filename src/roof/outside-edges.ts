@@ -1,13 +1,18 @@
 /** The roof's outer border as wind sees it: sides of the joined outline, without those that meet a wall. */
-import { cross, distance, dot, minus, type Point, type Ring, signedArea, sidesOf, unit } from './point.ts';
+
 import { reentrantAt } from './build-plane.ts';
+import { cross, distance, dot, minus, type Point, type Ring, sidesOf, signedArea, unit } from './point.ts';
 import { unite } from './region.ts';
 import type { OutsideEdge, Plane } from './roof.ts';
 
 export function outsideEdges(planes: readonly Plane[]): OutsideEdge[] {
-  const walls = planes.flatMap((plane) => plane.edges.filter((edge) => edge.tag === 'headwall' || edge.tag === 'sidewall'));
+  const walls = planes.flatMap((plane) =>
+    plane.edges.filter((edge) => edge.tag === 'headwall' || edge.tag === 'sidewall'),
+  );
   const out: OutsideEdge[] = [];
-  for (const ring of unite(planes.map((plane) => [plane.outline])).filter((r) => signedArea(r) > 0).map(withoutStraightCorners)) {
+  for (const ring of unite(planes.map((plane) => [plane.outline]))
+    .filter((r) => signedArea(r) > 0)
+    .map(withoutStraightCorners)) {
     const sides = sidesOf(ring);
     const open = sides.map(([a, b]) => !walls.some((wall) => onSegment(middle(a, b), wall.from, wall.to)));
     const first = out.length;
@@ -18,7 +23,12 @@ export function outsideEdges(planes: readonly Plane[]): OutsideEdge[] {
     sides.forEach(([from, to], i) => {
       if (!open[i]) return;
       const next = indices[(i + 1) % sides.length] as number;
-      out.push({ from, to, reentrant: { from: reentrantAt(ring, i), to: reentrantAt(ring, (i + 1) % ring.length) }, next: next >= 0 ? next : undefined });
+      out.push({
+        from,
+        to,
+        reentrant: { from: reentrantAt(ring, i), to: reentrantAt(ring, (i + 1) % ring.length) },
+        next: next >= 0 ? next : undefined,
+      });
     });
   }
   return out;

@@ -24,7 +24,8 @@ export const leftOf = (a: Point): Point => ({ x: -a.y, y: a.x });
 
 export function signedArea(ring: Ring): number {
   let twice = 0;
-  for (let i = 0; i < ring.length; i++) twice += cross(ring[i] as Point, ring[(i + 1) % ring.length] as Point);
+  for (let i = 0; i < ring.length; i++)
+    twice += cross(ring[i] as Point, ring[(i + 1) % ring.length] as Point);
   return twice / 2;
 }
 

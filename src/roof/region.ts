@@ -3,14 +3,16 @@
  * 1/10000 in, so an area of a 100 ft roof is right to about one part in a hundred million. Vertex identity is
  * lost: tags are found again by matching segments to source lines, never by index.
  */
-import { Clipper, type Path64, type Paths64, FillRule } from 'clipper2-ts';
+import { Clipper, FillRule, type Path64, type Paths64 } from 'clipper2-ts';
 import type { Region, Ring } from './point.ts';
 
 const GRID = 10_000;
 
-const toPath = (ring: Ring): Path64 => ring.map(({ x, y }) => ({ x: Math.round(x * GRID), y: Math.round(y * GRID) })) as Path64;
+const toPath = (ring: Ring): Path64 =>
+  ring.map(({ x, y }) => ({ x: Math.round(x * GRID), y: Math.round(y * GRID) })) as Path64;
 const toPaths = (region: Region): Paths64 => region.map(toPath) as Paths64;
-const toRegion = (paths: Paths64): Region => paths.map((path) => path.map(({ x, y }) => ({ x: x / GRID, y: y / GRID })));
+const toRegion = (paths: Paths64): Region =>
+  paths.map((path) => path.map(({ x, y }) => ({ x: x / GRID, y: y / GRID })));
 
 export function intersect(a: Region, b: Region): Region {
   if (a.length === 0 || b.length === 0) return [];

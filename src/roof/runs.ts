@@ -46,7 +46,12 @@ export interface SupportLines {
  * Lines of purlins or battens: first, last, and between them at the spacing given; the last gap is what is left.
  * Nothing when the lines do not fit the plane.
  */
-export function supportLines(plane: Plane, spacing: number, firstOffset: number, lastOffset: number): SupportLines | undefined {
+export function supportLines(
+  plane: Plane,
+  spacing: number,
+  firstOffset: number,
+  lastOffset: number,
+): SupportLines | undefined {
   const factor = slopeFactor(plane.slope);
   const depth = frameOf(plane).depth * factor;
   const last = depth - lastOffset;
@@ -54,11 +59,12 @@ export function supportLines(plane: Plane, spacing: number, firstOffset: number,
   const at: number[] = [];
   for (let d = firstOffset; d < last - 0.5; d += spacing) at.push(d);
   at.push(last);
-  const tributary = Math.max(...at.map((d, i) => {
-    const below = i === 0 ? d : (d - (at[i - 1] as number)) / 2;
-    const above = i === at.length - 1 ? lastOffset : ((at[i + 1] as number) - d) / 2;
-    return below + above;
-  }));
+  const tributary = Math.max(
+    ...at.map((d, i) => {
+      const below = i === 0 ? d : (d - (at[i - 1] as number)) / 2;
+      const above = i === at.length - 1 ? lastOffset : ((at[i + 1] as number) - d) / 2;
+      return below + above;
+    }),
+  );
   return { at: Float64Array.from(at, (d) => d / factor), tributary };
 }
-

@@ -1,7 +1,7 @@
 /** Finds what each side of each face is: eave, high edge, rake, ridge, hip or valley, from the faces alone. */
 import type { EdgeTag } from '../job/roof-input.ts';
 import { type Face, heightAt } from './face.ts';
-import { cross, distance, dot, leftOf, minus, plus, type Point, type Ring, sidesOf, unit } from './point.ts';
+import { cross, distance, dot, leftOf, minus, type Point, plus, type Ring, sidesOf, unit } from './point.ts';
 
 /** How far beyond a side a neighbour is looked for, and how near a corner counts as on a side, in inches. */
 const BESIDE = 0.5;

@@ -11,7 +11,10 @@ const shortText = z.string().min(1).max(200);
 
 /** A published or tested strength of the item itself. */
 const strength = <T extends z.ZodType>(value: T) =>
-  strictObject({ value, source: shortText.describe('where the number comes from: standard table, test report') });
+  strictObject({
+    value,
+    source: shortText.describe('where the number comes from: standard table, test report'),
+  });
 
 /** The firm's own test of an item in a substrate: a mean of n, reduced by the safety factor named. */
 export const ownTest = strictObject({
@@ -31,7 +34,9 @@ const common = {
     .string()
     .regex(/^[A-Z0-9][A-Z0-9./-]{1,30}$/, { error: 'capital letters, digits, dot, slash and dash only' })
     .describe('the stock number'),
-  designation: shortText.describe('as the trade writes it, for example "10-13 x 1 1/2 pancake head, No. 2 square"'),
+  designation: shortText.describe(
+    'as the trade writes it, for example "10-13 x 1 1/2 pancake head, No. 2 square"',
+  ),
   metal: z.enum(metals),
   coating: z.enum(coatings),
   colours: z.array(shortText).max(60).default([]),
@@ -71,9 +76,13 @@ export const screw = strictObject({
   head: strictObject({ form: z.enum(headForms), bearingDiameter: lengthText(3), height: lengthText(1) }),
   washer: bondedWasher.optional(),
   drive: shortText.describe('bit or socket it needs, as the bit is named'),
-  tension: strength(quantityText('lbf', { above: 0 })).optional().describe('nominal tensile strength of the screw itself'),
+  tension: strength(quantityText('lbf', { above: 0 }))
+    .optional()
+    .describe('nominal tensile strength of the screw itself'),
   shear: strength(quantityText('lbf', { above: 0 })).optional(),
-  torsion: strength(quantityText('lbf·in', { above: 0 })).optional().describe('least torque that breaks it'),
+  torsion: strength(quantityText('lbf·in', { above: 0 }))
+    .optional()
+    .describe('least torque that breaks it'),
 });
 export type Screw = z.infer<typeof screw>;
 
@@ -120,9 +129,14 @@ export const clip = strictObject({
   })
     .optional()
     .describe('left out when the dimensions are not known: the prying of the clip is then unproven'),
-  uplift: strength(quantityText('lbf', { above: 0 })).optional().describe('tested nominal strength of the clip itself'),
+  uplift: strength(quantityText('lbf', { above: 0 }))
+    .optional()
+    .describe('tested nominal strength of the clip itself'),
   upliftSafetyFactor: z.number().min(1).max(10).optional(),
-  upliftCoversBase: z.boolean().default(false).describe('the test ran until the clip or its base failed, screw heads pulling over included'),
+  upliftCoversBase: z
+    .boolean()
+    .default(false)
+    .describe('the test ran until the clip or its base failed, screw heads pulling over included'),
 });
 export type Clip = z.infer<typeof clip>;
 
@@ -135,9 +149,18 @@ export const plate = strictObject({
 });
 export type Plate = z.infer<typeof plate>;
 
-export const looseWasher = strictObject({ ...common, kind: z.literal('washer'), hole: lengthText(2), washer: bondedWasher });
+export const looseWasher = strictObject({
+  ...common,
+  kind: z.literal('washer'),
+  hole: lengthText(2),
+  washer: bondedWasher,
+});
 
-export const bit = strictObject({ ...common, kind: z.literal('bit'), drives: shortText.describe('the drive it fits, spelled as on the screws') });
+export const bit = strictObject({
+  ...common,
+  kind: z.literal('bit'),
+  drives: shortText.describe('the drive it fits, spelled as on the screws'),
+});
 
 export const item = z.discriminatedUnion('kind', [screw, nail, rivet, clip, plate, looseWasher, bit]);
 export type Item = z.infer<typeof item>;

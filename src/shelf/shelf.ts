@@ -19,7 +19,11 @@ export const shelf = z
     for (const [index, { id }] of value.items.entries()) {
       const before = seen.get(id);
       if (before !== undefined)
-        context.addIssue({ code: 'custom', path: ['items', index, 'id'], message: `"${id}" stands on the shelf already, as items.${before}; give it its own stock number` });
+        context.addIssue({
+          code: 'custom',
+          path: ['items', index, 'id'],
+          message: `"${id}" stands on the shelf already, as items.${before}; give it its own stock number`,
+        });
       seen.set(id, index);
     }
   });

@@ -1,6 +1,6 @@
 /** Which zones an edge of a plane runs through, and for how long. */
 import { clipSegment } from '../roof/clip-line.ts';
-import { leftOf, minus, plus, type Point, unit } from '../roof/point.ts';
+import { leftOf, minus, type Point, plus, unit } from '../roof/point.ts';
 import type { Plane, RoofEdge } from '../roof/roof.ts';
 import type { FieldPiece } from './pressure-field.ts';
 
@@ -18,7 +18,13 @@ export function zonesAlong(edge: RoofEdge, plane: Plane, pieces: readonly FieldP
   const [from, to] = shifted(edge.from, edge.to, INSIDE);
   return pieces
     .filter((piece) => piece.plane === plane)
-    .flatMap((piece) => clipSegment(piece.region, from, to).map((part) => ({ zone: piece.index, from: part.from * edge.length, to: part.to * edge.length })))
+    .flatMap((piece) =>
+      clipSegment(piece.region, from, to).map((part) => ({
+        zone: piece.index,
+        from: part.from * edge.length,
+        to: part.to * edge.length,
+      })),
+    )
     .sort((a, b) => a.from - b.from);
 }
 

@@ -16,7 +16,12 @@ export function countFasteners(choice: ConnectionChoice, layout: readonly Fasten
   const { id, placement } = choice.connection;
   if (placement.by === 'piece') {
     const fasteners = placement.pieces * placement.perPiece;
-    return { connection: id, places: placement.pieces, fasteners, zones: choice.lines.map((line) => ({ zone: line.zone, count: fasteners })) };
+    return {
+      connection: id,
+      places: placement.pieces,
+      fasteners,
+      zones: choice.lines.map((line) => ({ zone: line.zone, count: fasteners })),
+    };
   }
   const byZone = new Map<number, number>();
   let places = 0;
@@ -30,11 +35,20 @@ export function countFasteners(choice: ConnectionChoice, layout: readonly Fasten
       byZone.set(set.zone[i] as number, (byZone.get(set.zone[i] as number) ?? 0) + each);
     }
   }
-  return { connection: id, places, fasteners, zones: [...byZone].sort(([a], [b]) => a - b).map(([zone, count]) => ({ zone, count })) };
+  return {
+    connection: id,
+    places,
+    fasteners,
+    zones: [...byZone].sort(([a], [b]) => a - b).map(([zone, count]) => ({ zone, count })),
+  };
 }
 
 /** Pieces to order: waste first, rounded up to a whole piece, then to whole packs. */
-export function packsFor(count: number, waste: number, pack: number): { readonly withWaste: number; readonly packs: number; readonly ordered: number } {
+export function packsFor(
+  count: number,
+  waste: number,
+  pack: number,
+): { readonly withWaste: number; readonly packs: number; readonly ordered: number } {
   const withWaste = Math.ceil(count * (1 + waste) - 1e-9);
   const packs = Math.ceil(withWaste / pack);
   return { withWaste, packs, ordered: packs * pack };

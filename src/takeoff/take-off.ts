@@ -1,6 +1,7 @@
 /** The order: every item once, with what it serves, waste, packs, price and weight; and the bits to drive it. */
-import type { ConnectionChoice } from '../choose/schedule.ts';
+
 import type { Design } from '../choose/design.ts';
+import type { ConnectionChoice } from '../choose/schedule.ts';
 import type { FastenerSet } from '../layout/fastener-set.ts';
 import { runCount, upLines } from '../roof/runs.ts';
 import type { Item } from '../shelf/item.ts';
@@ -9,7 +10,12 @@ import type { Takeoff, TakeoffLine } from './takeoff.ts';
 
 type Use = TakeoffLine['uses'][number];
 
-export function takeOff(choices: readonly ConnectionChoice[], layout: readonly FastenerSet[], design: Design, currency: string): Takeoff {
+export function takeOff(
+  choices: readonly ConnectionChoice[],
+  layout: readonly FastenerSet[],
+  design: Design,
+  currency: string,
+): Takeoff {
   const uses = new Map<string, { item: Item; uses: Use[] }>();
   const use = (item: Item | undefined, one: Use) => {
     if (!item || one.count === 0) return;
@@ -38,13 +44,20 @@ export function takeOff(choices: readonly ConnectionChoice[], layout: readonly F
 
 function perPlace(count: ConnectionCount, choice: ConnectionChoice): Use {
   const each = choice.connection.each;
-  return { connection: count.connection, zones: count.zones.map(({ zone, count: n }) => ({ zone, count: n / each })), count: count.places };
+  return {
+    connection: count.connection,
+    zones: count.zones.map(({ zone, count: n }) => ({ zone, count: n / each })),
+    count: count.places,
+  };
 }
 
 function lineFor(item: Item, uses: readonly Use[], { job }: Design): TakeoffLine {
   const count = uses.reduce((sum, one) => sum + one.count, 0);
   const { withWaste, packs, ordered } = packsFor(count, job.waste.fasteners, item.pack);
-  const colour = job.panel.colour !== undefined && item.colours.includes(job.panel.colour) ? { colour: job.panel.colour } : {};
+  const colour =
+    job.panel.colour !== undefined && item.colours.includes(job.panel.colour)
+      ? { colour: job.panel.colour }
+      : {};
   return {
     item: item.id,
     designation: item.designation,
@@ -71,7 +84,10 @@ function bitLines(lines: readonly TakeoffLine[], design: Design): TakeoffLine[] 
     const item = design.items.find(({ id }) => id === line.item);
     if (item?.kind !== 'screw') continue;
     const held = drives.get(item.drive) ?? { connections: [], screws: 0 };
-    drives.set(item.drive, { connections: [...held.connections, ...line.uses.map((one) => one.connection)], screws: held.screws + line.count });
+    drives.set(item.drive, {
+      connections: [...held.connections, ...line.uses.map((one) => one.connection)],
+      screws: held.screws + line.count,
+    });
   }
   return [...drives].flatMap(([drive, { connections, screws }]) => {
     const bit = design.items.find((item) => item.kind === 'bit' && item.drives === drive);
@@ -79,7 +95,22 @@ function bitLines(lines: readonly TakeoffLine[], design: Design): TakeoffLine[] 
     const count = Math.max(2, Math.ceil(screws / SCREWS_PER_BIT));
     const { packs, ordered } = packsFor(count, 0, bit.pack);
     const uses = connections.map((connection) => ({ connection, zones: [], count: 0 }));
-    return [{ item: bit.id, designation: bit.designation, kind: 'bit' as const, uses, count, withWaste: count, pack: bit.pack, packs, ordered, unitPrice: bit.price, price: ordered * bit.price, weight_lbf: ordered * bit.weight }];
+    return [
+      {
+        item: bit.id,
+        designation: bit.designation,
+        kind: 'bit' as const,
+        uses,
+        count,
+        withWaste: count,
+        pack: bit.pack,
+        packs,
+        ordered,
+        unitPrice: bit.price,
+        price: ordered * bit.price,
+        weight_lbf: ordered * bit.weight,
+      },
+    ];
   });
 }
 
@@ -95,6 +126,8 @@ function runsOf({ roof, job: { panel } }: Design): Takeoff['runs'] {
 function edgesOf({ roof }: Design): Takeoff['edges'] {
   const shared = new Set(['ridge', 'hip', 'valley']);
   const sums = new Map<string, number>();
-  for (const plane of roof.planes) for (const edge of plane.edges) sums.set(edge.tag, (sums.get(edge.tag) ?? 0) + edge.length / 12 / (shared.has(edge.tag) ? 2 : 1));
+  for (const plane of roof.planes)
+    for (const edge of plane.edges)
+      sums.set(edge.tag, (sums.get(edge.tag) ?? 0) + edge.length / 12 / (shared.has(edge.tag) ? 2 : 1));
   return [...sums].map(([tag, length_ft]) => ({ tag, length_ft }));
 }

@@ -9,7 +9,11 @@ export interface TakeoffLine {
   readonly designation: string;
   readonly kind: 'screw' | 'nail' | 'rivet' | 'clip' | 'plate' | 'washer' | 'bit';
   /** Which connections it serves, and how many each takes by zone. */
-  readonly uses: readonly { readonly connection: string; readonly zones: readonly CountByZone[]; readonly count: number }[];
+  readonly uses: readonly {
+    readonly connection: string;
+    readonly zones: readonly CountByZone[];
+    readonly count: number;
+  }[];
   readonly colour?: string;
   /** Driven or set, before waste. */
   readonly count: number;
@@ -29,6 +33,11 @@ export interface Takeoff {
   readonly currency: string;
   readonly total: number;
   readonly weight_lbf: number;
-  readonly runs: readonly { readonly plane: string; readonly runs: number; readonly seams: number; readonly slopeArea_ft2: number }[];
+  readonly runs: readonly {
+    readonly plane: string;
+    readonly runs: number;
+    readonly seams: number;
+    readonly slopeArea_ft2: number;
+  }[];
   readonly edges: readonly { readonly tag: string; readonly length_ft: number }[];
 }

@@ -5,15 +5,37 @@ import { columnOf } from './column.ts';
 import { equation } from './equation.ts';
 import { isRefusal, refusalText } from './refusal.ts';
 
-const load = equation({ clause: 'test', gives: 'P', unit: 'lbf', from: { t: 'in', F: 'psi' }, is: 't ^ 2 * F' });
-const inputs = { t: needs('in', 'thickness', { above: 0, max: 2 }), F: needs('psi', 'strength', { above: 0 }) };
-const strength = clause({ id: 'test/1', title: 'test', cites: 'Test 1', inputs, gives: { symbol: 'P', unit: 'lbf' }, compute: load });
+const load = equation({
+  clause: 'test',
+  gives: 'P',
+  unit: 'lbf',
+  from: { t: 'in', F: 'psi' },
+  is: 't ^ 2 * F',
+});
+const inputs = {
+  t: needs('in', 'thickness', { above: 0, max: 2 }),
+  F: needs('psi', 'strength', { above: 0 }),
+};
+const strength = clause({
+  id: 'test/1',
+  title: 'test',
+  cites: 'Test 1',
+  inputs,
+  gives: { symbol: 'P', unit: 'lbf' },
+  compute: load,
+});
 
 test('a clause gives the bare number inside its limits', () => {
   expect(strength({ t: inch(2), F: psi(10) })).toBe(40);
 });
 
-for (const [name, t] of [['zero', 0], ['negative', -1], ['NaN', Number.NaN], ['infinite', Number.POSITIVE_INFINITY], ['too thick', 2.1]] as const)
+for (const [name, t] of [
+  ['zero', 0],
+  ['negative', -1],
+  ['NaN', Number.NaN],
+  ['infinite', Number.POSITIVE_INFINITY],
+  ['too thick', 2.1],
+] as const)
   test(`a ${name} thickness is refused and named`, () => {
     const outcome = strength({ t: inch(t), F: psi(10) });
     expect(isRefusal(outcome) && outcome.input).toBe('t');
@@ -36,7 +58,14 @@ test('a missing input is refused, a missing optional one is not', () => {
 });
 
 test('a result that is not finite is a refusal, never a number', () => {
-  const broken = clause({ id: 'test/3', title: 'test', cites: 'Test 3', inputs: {}, gives: { symbol: 'x', unit: '1' }, compute: () => Number.NaN as never });
+  const broken = clause({
+    id: 'test/3',
+    title: 'test',
+    cites: 'Test 3',
+    inputs: {},
+    gives: { symbol: 'x', unit: '1' },
+    compute: () => Number.NaN as never,
+  });
   expect(isRefusal(broken({}))).toBe(true);
 });
 

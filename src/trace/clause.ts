@@ -31,13 +31,14 @@ export interface ChoiceInput<T extends string = string> {
 export type ClauseInput = QuantityInput | ChoiceInput;
 export type ClauseInputs = Readonly<Record<string, ClauseInput>>;
 
-type ValueOf<I> = I extends QuantityInput<infer U, infer O>
-  ? O extends true
-    ? Quantity<U> | undefined
-    : Quantity<U>
-  : I extends ChoiceInput<infer T>
-    ? T
-    : never;
+type ValueOf<I> =
+  I extends QuantityInput<infer U, infer O>
+    ? O extends true
+      ? Quantity<U> | undefined
+      : Quantity<U>
+    : I extends ChoiceInput<infer T>
+      ? T
+      : never;
 
 export type ClauseValues<I extends ClauseInputs> = {
   readonly [K in keyof I as I[K] extends { readonly optional: true } ? never : K]: ValueOf<I[K]>;
@@ -51,12 +52,20 @@ interface Limits {
 }
 
 /** An input with a unit. Without limits any finite number is taken. */
-export function needs<const U extends Unit>(unit: U, means: string, limits: Limits = {}): QuantityInput<U, false> {
+export function needs<const U extends Unit>(
+  unit: U,
+  means: string,
+  limits: Limits = {},
+): QuantityInput<U, false> {
   return { kind: 'quantity', unit, means, ...limits, optional: false };
 }
 
 /** Like `needs`, but may be left out; the clause says what it does then. */
-export function mayNeed<const U extends Unit>(unit: U, means: string, limits: Limits = {}): QuantityInput<U, true> {
+export function mayNeed<const U extends Unit>(
+  unit: U,
+  means: string,
+  limits: Limits = {},
+): QuantityInput<U, true> {
   return { kind: 'quantity', unit, means, ...limits, optional: true };
 }
 
@@ -75,7 +84,11 @@ export interface ClauseText<I extends ClauseInputs, U extends Unit> {
   readonly gives: { readonly symbol: string; readonly unit: U };
 }
 
-export interface Clause<I extends ClauseInputs = ClauseInputs, U extends Unit = Unit, R extends Quantity<U> = Quantity<U>> {
+export interface Clause<
+  I extends ClauseInputs = ClauseInputs,
+  U extends Unit = Unit,
+  R extends Quantity<U> = Quantity<U>,
+> {
   (values: ClauseValues<I>, trace?: Trace): Outcome<R>;
   readonly about: ClauseText<I, U>;
 }
@@ -86,7 +99,11 @@ export interface AnyClause {
   readonly about: ClauseText<ClauseInputs, Unit>;
 }
 
-export function clause<const I extends ClauseInputs, const U extends Unit, R extends Quantity<U> = Quantity<U>>(
+export function clause<
+  const I extends ClauseInputs,
+  const U extends Unit,
+  R extends Quantity<U> = Quantity<U>,
+>(
   text: ClauseText<I, U> & { readonly compute: (values: ClauseValues<I>, trace?: Trace) => Outcome<R> },
 ): Clause<I, U, R> {
   const { compute, ...about } = text;
@@ -98,19 +115,38 @@ export function clause<const I extends ClauseInputs, const U extends Unit, R ext
     }
     const outcome = compute(values, trace);
     if (isRefusal(outcome) || Number.isFinite(outcome)) return outcome;
-    return refuse(about.cites, about.gives.symbol, outcome, 'inputs that give a finite value', 'no-finite-value');
+    return refuse(
+      about.cites,
+      about.gives.symbol,
+      outcome,
+      'inputs that give a finite value',
+      'no-finite-value',
+    );
   };
   return Object.assign(run, { about });
 }
 
 /** The refusal of one input, or nothing when the clause covers it. */
-export function outside(cites: string, name: string, input: ClauseInput, value: unknown): Refusal | undefined {
+export function outside(
+  cites: string,
+  name: string,
+  input: ClauseInput,
+  value: unknown,
+): Refusal | undefined {
   if (input.kind === 'choice') {
     if (typeof value === 'string' && input.options.includes(value)) return undefined;
-    return refuse(cites, name, String(value), input.options.join(', '), value === undefined ? 'missing-input' : 'unknown-choice');
+    return refuse(
+      cites,
+      name,
+      String(value),
+      input.options.join(', '),
+      value === undefined ? 'missing-input' : 'unknown-choice',
+    );
   }
-  if (value === undefined) return input.optional ? undefined : refuse(cites, name, undefined, limitText(input), 'missing-input');
-  if (typeof value !== 'number' || !Number.isFinite(value)) return refuse(cites, name, String(value), limitText(input), 'not-a-number');
+  if (value === undefined)
+    return input.optional ? undefined : refuse(cites, name, undefined, limitText(input), 'missing-input');
+  if (typeof value !== 'number' || !Number.isFinite(value))
+    return refuse(cites, name, String(value), limitText(input), 'not-a-number');
   const inside =
     (input.min === undefined || value >= input.min) &&
     (input.max === undefined || value <= input.max) &&
@@ -125,7 +161,12 @@ export function limitText(input: ClauseInput): string {
   const unit = input.unit === '1' ? '' : ` ${input.unit}`;
   const kind = input.whole ? 'a whole number ' : '';
   if (input.min !== undefined && input.max !== undefined) return `${kind}${input.min} to ${input.max}${unit}`;
-  const low = input.above !== undefined ? `above ${input.above}` : input.min !== undefined ? `at least ${input.min}` : '';
+  const low =
+    input.above !== undefined
+      ? `above ${input.above}`
+      : input.min !== undefined
+        ? `at least ${input.min}`
+        : '';
   const high = input.max !== undefined ? `at most ${input.max}` : '';
   return `${kind}${[low, high].filter(Boolean).join(', ') || 'a finite number'}${unit}`;
 }

@@ -21,7 +21,9 @@ type Loop = (columns: Readonly<Record<string, Float64Array>>, out: Float64Array,
 /** @throws when an input is a choice or the equation needs a symbol the inputs lack: a fault of our own code. */
 export function columnOf<I extends ClauseInputs>(
   inputs: I,
-  formula: Equation<Readonly<Record<string, Unit>>, Unit> | { readonly formula: Equation<Readonly<Record<string, Unit>>, Unit>['formula'] },
+  formula:
+    | Equation<Readonly<Record<string, Unit>>, Unit>
+    | { readonly formula: Equation<Readonly<Record<string, Unit>>, Unit>['formula'] },
 ): (columns: Columns<I>, count: number, out?: Float64Array) => ColumnResult {
   const names = Object.keys(inputs);
   const { tree } = formula.formula();
@@ -41,8 +43,13 @@ export function columnOf<I extends ClauseInputs>(
       else { out[i] = NaN; refused++; }
     }
     return refused;`;
-  const loop = (nativeFunction(['columns', 'out', 'count'], body) as Loop | undefined) ?? walkingLoop(inputs, (row) => walk(tree, row));
-  return (columns, count, out = new Float64Array(count)) => ({ values: out, refused: loop(columns, out, count) });
+  const loop =
+    (nativeFunction(['columns', 'out', 'count'], body) as Loop | undefined) ??
+    walkingLoop(inputs, (row) => walk(tree, row));
+  return (columns, count, out = new Float64Array(count)) => ({
+    values: out,
+    refused: loop(columns, out, count),
+  });
 }
 
 function walkingLoop(inputs: ClauseInputs, value: (row: Readonly<Record<string, number>>) => number): Loop {

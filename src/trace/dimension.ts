@@ -26,7 +26,12 @@ const combine = (a: Measure, b: Measure, sign: 1 | -1): Measure => ({
   time: a.time + sign * b.time,
   logScale: a.logScale + sign * b.logScale,
 });
-const scale = (a: Measure, by: number): Measure => ({ force: a.force * by, length: a.length * by, time: a.time * by, logScale: a.logScale * by });
+const scale = (a: Measure, by: number): Measure => ({
+  force: a.force * by,
+  length: a.length * by,
+  time: a.time * by,
+  logScale: a.logScale * by,
+});
 
 const close = (x: number, y: number): boolean => Math.abs(x - y) < 1e-9;
 
@@ -37,7 +42,8 @@ export function sameKind(a: Measure, b: Measure): boolean {
 /** @throws when kinds differ, or the scales of two terms of one kind do. */
 export function mustAgree(a: Measure, b: Measure, what: string): void {
   if (!sameKind(a, b)) throw new Error(`${what}: the kinds differ`);
-  if (Math.abs(a.logScale - b.logScale) > 1e-6) throw new Error(`${what}: the units differ in size; convert the inputs to units that belong together`);
+  if (Math.abs(a.logScale - b.logScale) > 1e-6)
+    throw new Error(`${what}: the units differ in size; convert the inputs to units that belong together`);
 }
 
 /** @throws when terms do not agree, or a power or function takes a quantity with a unit. */
@@ -64,7 +70,8 @@ type Of = (part: Expression) => Measure;
 
 function alike(parts: readonly Expression[], of: Of): Measure {
   const [first = NONE, ...others] = parts.map(of);
-  for (const other of others) mustAgree(first, other, 'terms added or compared are of different kinds or sizes');
+  for (const other of others)
+    mustAgree(first, other, 'terms added or compared are of different kinds or sizes');
   return first;
 }
 
@@ -84,6 +91,7 @@ function measureOfBinary(tree: Extract<Expression, { kind: 'binary' }>, of: Of):
   if (sameKind(base, NONE)) return NONE;
   const negative = tree.right.kind === 'negative' ? -1 : 1;
   const exponent = tree.right.kind === 'negative' ? tree.right.of : tree.right;
-  if (exponent.kind !== 'number') throw new Error('a quantity is raised to a power that is not a plain number');
+  if (exponent.kind !== 'number')
+    throw new Error('a quantity is raised to a power that is not a plain number');
   return scale(base, negative * exponent.value);
 }

@@ -6,7 +6,13 @@ import { parseExpression } from './expression.ts';
 import { stepLine } from './print.ts';
 import type { Trace } from './step.ts';
 
-const pull = equation({ clause: 'test', gives: 'P', unit: 'lbf', from: { t: 'in', d: 'in', F: 'psi' }, is: '0.85 * t * d * F' });
+const pull = equation({
+  clause: 'test',
+  gives: 'P',
+  unit: 'lbf',
+  from: { t: 'in', d: 'in', F: 'psi' },
+  is: '0.85 * t * d * F',
+});
 
 describe('equation', () => {
   test('calculates what it prints', () => {
@@ -14,7 +20,9 @@ describe('equation', () => {
     const value = pull({ t: inch(0.05), d: inch(0.2), F: psi(60_000) }, trace);
     expect(value).toBeCloseTo(510, 9);
     expect(trace).toHaveLength(1);
-    expect(stepLine(trace[0] as (typeof trace)[0])).toBe('P = 0.85 · t · d · F = 0.85 · 0.05 · 0.2 · 60000 = 510 lbf   [test]');
+    expect(stepLine(trace[0] as (typeof trace)[0])).toBe(
+      'P = 0.85 · t · d · F = 0.85 · 0.05 · 0.2 · 60000 = 510 lbf   [test]',
+    );
   });
 
   test('records nothing when nobody asks', () => {
@@ -22,26 +30,56 @@ describe('equation', () => {
   });
 
   test('refuses a formula whose dimension is not that of its result', () => {
-    const wrong = equation({ clause: 'test', gives: 'P', unit: 'lbf', from: { t: 'in', F: 'psi' }, is: 't * F' });
+    const wrong = equation({
+      clause: 'test',
+      gives: 'P',
+      unit: 'lbf',
+      from: { t: 'in', F: 'psi' },
+      is: 't * F',
+    });
     expect(() => wrong({ t: inch(1), F: psi(1) })).toThrow('does not give lbf');
   });
 
   test('refuses units that belong to different systems, though the kind is right', () => {
-    const wrong = equation({ clause: 'test', gives: 'F', unit: 'lbf', from: { p: 'psf', w: 'in' }, is: 'p * w ^ 2' });
+    const wrong = equation({
+      clause: 'test',
+      gives: 'F',
+      unit: 'lbf',
+      from: { p: 'psf', w: 'in' },
+      is: 'p * w ^ 2',
+    });
     expect(() => wrong.formula()).toThrow('differ in size');
-    const right = equation({ clause: 'test', gives: 'F', unit: 'lbf', from: { p: 'psf', w: 'ft' }, is: 'p * w ^ 2' });
+    const right = equation({
+      clause: 'test',
+      gives: 'F',
+      unit: 'lbf',
+      from: { p: 'psf', w: 'ft' },
+      is: 'p * w ^ 2',
+    });
     expect(() => right.formula()).not.toThrow();
   });
 
   test('refuses a stray and a missing symbol', () => {
-    const stray = equation({ clause: 'test', gives: 'P', unit: 'lbf', from: { P1: 'lbf', P2: 'lbf' }, is: '2 * P1' });
+    const stray = equation({
+      clause: 'test',
+      gives: 'P',
+      unit: 'lbf',
+      from: { P1: 'lbf', P2: 'lbf' },
+      is: '2 * P1',
+    });
     expect(() => stray.formula()).toThrow('P2 is given but not used');
     const missing = equation({ clause: 'test', gives: 'P', unit: 'lbf', from: { P1: 'lbf' }, is: 'P1 + P2' });
     expect(() => missing.formula()).toThrow('P2 is used but not given');
   });
 
   test('adds only terms of one kind', () => {
-    const mixed = equation({ clause: 'test', gives: 'P', unit: 'lbf', from: { P1: 'lbf', t: 'in' }, is: 'P1 + t' });
+    const mixed = equation({
+      clause: 'test',
+      gives: 'P',
+      unit: 'lbf',
+      from: { P1: 'lbf', t: 'in' },
+      is: 'P1 + t',
+    });
     expect(() => mixed({ P1: lbf(1), t: inch(1) })).toThrow('different kinds');
   });
 });

@@ -9,7 +9,9 @@ import { codeOf, nativeFunction, walk } from './evaluate.ts';
 import { type Expression, parseExpression, symbolsOf } from './expression.ts';
 import type { Formula, Trace } from './step.ts';
 
-export type QuantitiesOf<F extends Readonly<Record<string, Unit>>> = { readonly [K in keyof F]: Quantity<F[K]> };
+export type QuantitiesOf<F extends Readonly<Record<string, Unit>>> = {
+  readonly [K in keyof F]: Quantity<F[K]>;
+};
 
 export interface EquationText<F extends Readonly<Record<string, Unit>>, U extends Unit> {
   /** The clause and equation number as cited. */
@@ -50,7 +52,15 @@ export function equation<const F extends Readonly<Record<string, Unit>>, const U
     run ??= compile(read().tree);
     const value = run(inputs) as Quantity<U>;
     if (trace)
-      trace.push({ kind: 'equation', clause: text.clause, symbol: text.gives, unit: text.unit, value, formula: read(), inputs });
+      trace.push({
+        kind: 'equation',
+        clause: text.clause,
+        symbol: text.gives,
+        unit: text.unit,
+        value,
+        formula: read(),
+        inputs,
+      });
     return value;
   };
   return Object.assign(calculate, { text, formula: read });
@@ -64,8 +74,15 @@ function compile<V extends Readonly<Record<string, number>>>(tree: Expression): 
 function readFormula(text: AnyEquationText): Formula {
   const tree = parseExpression(text.is);
   const used = symbolsOf(tree);
-  for (const name of used) if (!(name in text.from)) throw new Error(`${text.clause}: ${name} is used but not given`);
-  for (const name of Object.keys(text.from)) if (!used.has(name)) throw new Error(`${text.clause}: ${name} is given but not used`);
-  if (!text.fitted) mustAgree(measure(tree, text.from), measureOf(text.unit), `${text.clause}: the formula for ${text.gives} does not give ${text.unit}`);
+  for (const name of used)
+    if (!(name in text.from)) throw new Error(`${text.clause}: ${name} is used but not given`);
+  for (const name of Object.keys(text.from))
+    if (!used.has(name)) throw new Error(`${text.clause}: ${name} is given but not used`);
+  if (!text.fitted)
+    mustAgree(
+      measure(tree, text.from),
+      measureOf(text.unit),
+      `${text.clause}: the formula for ${text.gives} does not give ${text.unit}`,
+    );
   return { text: text.is, tree, units: text.from };
 }

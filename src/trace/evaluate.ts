@@ -4,11 +4,13 @@
  * holds them together. Only our own trees reach the code writer: numbers are printed from their value and
  * symbols are checked names, so no outside text can enter.
  */
-import { type Expression, type FunctionName } from './expression.ts';
+import type { Expression, FunctionName } from './expression.ts';
 
 const RADIAN = Math.PI / 180;
 
-const calls: Readonly<Record<FunctionName, { readonly code: string; readonly run: (...x: number[]) => number }>> = {
+const calls: Readonly<
+  Record<FunctionName, { readonly code: string; readonly run: (...x: number[]) => number }>
+> = {
   sqrt: { code: 'Math.sqrt', run: Math.sqrt },
   min: { code: 'Math.min', run: Math.min },
   max: { code: 'Math.max', run: Math.max },
@@ -60,7 +62,10 @@ export function walk(tree: Expression, values: Readonly<Record<string, number>>)
 }
 
 /** Makes a function from code text, or nothing where that is forbidden. */
-export function nativeFunction(parameters: readonly string[], body: string): ((...x: never[]) => unknown) | undefined {
+export function nativeFunction(
+  parameters: readonly string[],
+  body: string,
+): ((...x: never[]) => unknown) | undefined {
   try {
     return new Function(...parameters, `const RADIAN = ${RADIAN};\n${body}`) as (...x: never[]) => unknown;
   } catch {

@@ -9,10 +9,16 @@ export type Expression =
   | { readonly kind: 'number'; readonly text: string; readonly value: number }
   | { readonly kind: 'symbol'; readonly name: string }
   | { readonly kind: 'negative'; readonly of: Expression }
-  | { readonly kind: 'binary'; readonly op: '+' | '-' | '*' | '/' | '^'; readonly left: Expression; readonly right: Expression }
+  | {
+      readonly kind: 'binary';
+      readonly op: '+' | '-' | '*' | '/' | '^';
+      readonly left: Expression;
+      readonly right: Expression;
+    }
   | { readonly kind: 'call'; readonly name: FunctionName; readonly args: readonly Expression[] };
 
-const TOKEN = /\s*(?:(\d+\.?\d*(?:[eE][-+]?\d+)?|\.\d+)|([A-Za-zΑ-Ωα-ωµ_][A-Za-z0-9Α-Ωα-ω_']*)|([-+*/^(),]))/y;
+const TOKEN =
+  /\s*(?:(\d+\.?\d*(?:[eE][-+]?\d+)?|\.\d+)|([A-Za-zΑ-Ωα-ωµ_][A-Za-z0-9Α-Ωα-ω_']*)|([-+*/^(),]))/y;
 
 function tokens(text: string): string[] {
   const out: string[] = [];
@@ -80,7 +86,8 @@ export function parseExpression(text: string): Expression {
     if (/^[\d.]/.test(token)) return { kind: 'number', text: token, value: Number(token) };
     if (!/^[A-Za-zΑ-Ωα-ωµ_]/.test(token)) throw new Error(`formula "${text}": unexpected ${token}`);
     if (peek() !== '(') return { kind: 'symbol', name: token };
-    if (!(functionNames as readonly string[]).includes(token)) throw new Error(`formula "${text}": unknown function ${token}`);
+    if (!(functionNames as readonly string[]).includes(token))
+      throw new Error(`formula "${text}": unknown function ${token}`);
     take('(');
     const args = [sum()];
     while (peek() === ',') {

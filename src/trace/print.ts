@@ -21,39 +21,47 @@ export function withUnit(value: number, unit: Unit): string {
 const rank = { '+': 1, '-': 1, '*': 2, '/': 2, '^': 4 } as const;
 const printed = { '+': ' + ', '-': ' − ', '*': ' · ', '/': ' / ', '^': '^' } as const;
 
+type PrintSymbol = (name: string) => string;
+
 /** A formula in one line; `symbol` prints a symbol as its name or its number. */
-export function lineOf(tree: Expression, symbol: (name: string) => string = (name) => name): string {
-  const print = (part: Expression, outer: number): string => {
-    switch (part.kind) {
-      case 'number':
-        return part.text;
-      case 'symbol': {
-        const text = symbol(part.name);
-        return text.startsWith('-') && outer > 1 ? `(${text.replace('-', '−')})` : text.replace(/^-/, '−');
-      }
-      case 'negative': {
-        const text = `−${print(part.of, 3)}`;
-        return outer > 1 ? `(${text})` : text;
-      }
-      case 'call':
-        return part.name === 'sqrt' && part.args.length === 1
-          ? `√(${print(part.args[0] as Expression, 0)})`
-          : `${part.name}(${part.args.map((arg) => print(arg, 0)).join('; ')})`;
-      case 'binary': {
-        const own = rank[part.op];
-        const tightRight = part.op === '-' || part.op === '/' ? own + 1 : part.op === '^' ? own : own;
-        const text = `${print(part.left, part.op === '^' ? own + 1 : own)}${printed[part.op]}${print(part.right, tightRight)}`;
-        return own < outer ? `(${text})` : text;
-      }
+export function lineOf(tree: Expression, symbol: PrintSymbol = (name) => name): string {
+  return linePart(tree, 0, symbol);
+}
+
+/** @param outer how tightly the surroundings bind: a looser part gets brackets */
+function linePart(part: Expression, outer: number, symbol: PrintSymbol): string {
+  const print = (inner: Expression, binds: number) => linePart(inner, binds, symbol);
+  switch (part.kind) {
+    case 'number':
+      return part.text;
+    case 'symbol':
+      return bracketNegative(symbol(part.name), outer);
+    case 'negative':
+      return outer > 1 ? `(−${print(part.of, 3)})` : `−${print(part.of, 3)}`;
+    case 'call':
+      return part.name === 'sqrt'
+        ? `√(${part.args.map((arg) => print(arg, 0)).join()})`
+        : `${part.name}(${part.args.map((arg) => print(arg, 0)).join('; ')})`;
+    case 'binary': {
+      const own = rank[part.op];
+      const left = print(part.left, part.op === '^' ? own + 1 : own);
+      const right = print(part.right, part.op === '-' || part.op === '/' ? own + 1 : own);
+      const text = `${left}${printed[part.op]}${right}`;
+      return own < outer ? `(${text})` : text;
     }
-  };
-  return print(tree, 0);
+  }
+}
+
+function bracketNegative(text: string, outer: number): string {
+  if (!text.startsWith('-')) return text;
+  return outer > 1 ? `(${text.replace('-', '−')})` : text.replace('-', '−');
 }
 
 /** One line a step: `Pnot = 0.85 · tc · d · Fu2 = 0.85 · 0.0566 · 0.19 · 65000 = 594.2 lbf   [clause]`. */
 export function stepLine(step: Step): string {
   if (step.kind === 'note') return `${step.text}   [${step.clause}]`;
-  if (step.kind === 'value') return `${step.symbol} = ${withUnit(step.value, step.unit)}   ${step.because}   [${step.clause}]`;
+  if (step.kind === 'value')
+    return `${step.symbol} = ${withUnit(step.value, step.unit)}   ${step.because}   [${step.clause}]`;
   const names = lineOf(step.formula.tree);
   const numbers = lineOf(step.formula.tree, (name) => figure(step.inputs[name] ?? Number.NaN));
   return `${step.symbol} = ${names} = ${numbers} = ${withUnit(step.value, step.unit)}   [${step.clause}]`;

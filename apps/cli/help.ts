@@ -1,0 +1,64 @@
+/** Help that teaches: what each command is for, how it is called, what comes back. */
+export const commands = {
+  solve: {
+    line: 'solve JOB         the fastening of one roof: schedule, proof, order, papers',
+    text: `deckbite solve JOB [--shelf FILE] [--out DIR] [--json]
+
+  JOB          a job document (JSON); "deckbite schema job" prints what may stand in it
+  --shelf FILE catalogue to choose from; without it the demonstration shelf
+  --out DIR    write the papers there: submittal.pdf, crew-sheet.pdf, order.csv, order.xlsx,
+               layout.svg, layout.dxf, result.json
+  --json       print the whole result as JSON instead of the summary
+
+  Leaves 0 when all hold, 1 when something falls short, 2 when nothing falls short but something
+  is unproven, 3 when the input is bad; then every fault is listed with its field and nothing is written.
+
+  deckbite solve demo/a-boathouse.json --out out/a
+`,
+  },
+  clause: {
+    line: 'clause [ID ...]   the clauses of the standards; with values, one of them worked out',
+    text: `deckbite clause                        lists every clause, one a line
+deckbite clause ID                     what it takes
+deckbite clause ID name=value ...      works it out and prints the steps
+  --json                               value, unit and steps, or the refusal
+
+  Values carry their unit; choices are given by their words.
+  deckbite clause aisi-s100-16/j4.4.1-pull-out tc="0.0566 in" d="0.19 in" Fu2="65 ksi"
+
+  Leaves 0 with a value, 2 when the clause refuses (outside its limits), 3 when the input is bad.
+`,
+  },
+  schema: {
+    line: 'schema [NAME]     the JSON Schema of job, shelf or result',
+    text: `deckbite schema [job|shelf|result]
+
+  Prints the JSON Schema (job without a name). Documents are checked against it when they are read.
+`,
+  },
+  demo: {
+    line: 'demo              solves the demonstration jobs and writes all their papers',
+    text: `deckbite demo [--out DIR]
+
+  Solves the four demonstration jobs and writes their papers to DIR (out without one), a folder each.
+`,
+  },
+} as const;
+
+export type CommandName = keyof typeof commands;
+
+export const isCommand = (name: string): name is CommandName => Object.hasOwn(commands, name);
+
+export function helpFor(name: CommandName | undefined): string {
+  if (name) return commands[name].text;
+  const lines = Object.values(commands).map(({ line }) => `  ${line}`);
+  return `deckbite: what holds this metal roof down, and how do we know?
+
+${lines.join('\n')}
+
+  deckbite help COMMAND   tells more of one
+
+Results are for a licensed engineer and the building official to accept; tables and tests of the
+panel maker and the local code govern.
+`;
+}
