@@ -105,6 +105,21 @@ const code = (x) => String(Math.round(x * 100)).padStart(3, '0');
 const sizeCode = (size) => ({ '#10': '10', '#12': '12', '#14': '14', '1/4': '25' })[size];
 const money = (x) => Number(x.toFixed(4));
 
+/** The metal of a bonded washer follows the screw's. */
+function washerOf(washer, { metal }) {
+  if (!washer) return {};
+  const disc = metal === 'carbon steel' ? 'galvanized steel' : 'stainless 304';
+  return {
+    washer: {
+      metalDiameter: inches(washer.diameter),
+      metalThickness: inches(washer.thick ?? 0.05),
+      shape: 'domed',
+      metal: disc,
+      rubber: 'EPDM',
+    },
+  };
+}
+
 function screw({ family, size, tpi, length, thread, point, head, finish, washer, drive, price, tests = [] }) {
   const s = sizes[size];
   const f = finishes[finish];
@@ -152,17 +167,7 @@ function screw({ family, size, tpi, length, thread, point, head, finish, washer,
       bearingDiameter: inches(flat ? s.flat : s.hex),
       height: inches(flat ? s.flatHigh : s.hexHigh),
     },
-    ...(washer
-      ? {
-          washer: {
-            metalDiameter: inches(washer.diameter),
-            metalThickness: inches(washer.thick ?? 0.05),
-            shape: 'domed',
-            metal: f.metal === 'carbon steel' ? 'galvanized steel' : 'stainless 304',
-            rubber: 'EPDM',
-          },
-        }
-      : {}),
+    ...washerOf(washer, f),
     drive,
     tension: { value: `${s.tension} lbf`, source: strengthSource(size) },
     shear: { value: `${s.shear} lbf`, source: strengthSource(size) },
