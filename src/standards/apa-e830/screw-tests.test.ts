@@ -25,6 +25,16 @@ for (const { framing, plywood, screw, ultimate, origin } of lateralFramingRows)
     expect(plywoodOverMetalLateral({ framing, screw, t: inch(plywood) })).toBe(ultimate);
   });
 
+// The cells the rows above lack; both together are the whole table.
+test.each([
+  ['0.080 in aluminum', 0.25, '14', 410, 'published'],
+  ['0.080 in aluminum', 0.5, '12', 860, 'published'],
+  ['0.078 in galvanized steel', 0.5, '10', 890, 'published'],
+  ['0.078 in galvanized steel', 0.75, '14', 1390, 'published'],
+] as const)('Table 2: on %s, %d in plywood, %s: %d lb (%s)', (framing, t, screw, ultimate, _origin) => {
+  expect(plywoodOverMetalLateral({ framing, screw, t: inch(t) })).toBe(ultimate);
+});
+
 // 2895 D L is the line through the recalled table: within 4 lb of each entry.
 for (const { thread, number, ultimate, origin } of withdrawalRows)
   test(`Table 3: No. ${number}, ${thread} in: ${ultimate} lb (${origin})`, () => {

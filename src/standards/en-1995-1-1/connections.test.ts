@@ -162,6 +162,14 @@ describe('steel sheet on timber, 8.2.3', () => {
     near(yieldMoment({ shape: 'round', fu: megapascal(800), d }), 11_302.9);
   });
 
+  test('a thick plate and a deep screw: 2.3 sqrt(My fh d), and the rope may double it', () => {
+    const deep = { ...joint, t1: millimetre(100), ts: millimetre(5) };
+    const bare = 2.3 * Math.sqrt(11_302.9 * 18.401 * 4.4);
+    near(steelShear({ ...deep, Fax: newton(0) }), bare);
+    near(steelShear({ ...deep, Fax: newton(4000) }), bare + 1000);
+    near(steelShear({ ...deep, kind: 'smooth nail', Fax: newton(4000) }), 1.15 * bare);
+  });
+
   test('between thin and thick runs a straight line', () => {
     const [thin, middle, thick] = [at(2.2), at(3.3), at(4.4)];
     expect(middle).toBeCloseTo((thin + thick) / 2, 6);

@@ -105,6 +105,32 @@ describe('nailed roof sheathing', () => {
   });
 });
 
+describe('moisture and heat reach the design capacity', () => {
+  const hotWet = { inService: 'wet', temperature: '100 to 125 F' } as const;
+  test('a screw or lag in wet wood at 100 to 125 F keeps 0.7 x 0.7', () => {
+    const screw = { G: ratio(0.5), D: inch(0.25), pt: inch(1), ...reference };
+    const share = (at: (service: object) => unknown) => Number(at(hotWet)) / Number(at({}));
+    expect(share((service) => nds2018.screwWithdrawal({ ...screw, ...wood, ...service }))).toBeCloseTo(
+      0.49,
+      12,
+    );
+    const lag = { ...screw, grain: 'side grain' } as const;
+    expect(share((service) => nds2018.lagWithdrawal({ ...lag, ...service }))).toBeCloseTo(0.49, 12);
+    const head = { G: ratio(0.42), DH: inch(0.281), tns: inch(0.469), ...reference };
+    expect(share((service) => nds2018.headPullThrough({ ...head, ...service }))).toBeCloseTo(0.49, 12);
+    expect(share((service) => nds2018.screwLateral({ ...lateral, ...service }))).toBeCloseTo(0.49, 12);
+  });
+
+  test('a smooth nail driven wet keeps a quarter when the wood dries, a ring-shank nail all of it', () => {
+    const at = (shank: 'smooth' | 'ring', atFabrication: 'dry' | 'wet') => {
+      const nail = { G: ratio(0.42), D: inch(0.131), pt: inch(2), member: 'lumber', shank } as const;
+      return Number(nds2018.nailWithdrawal({ ...nail, ...reference, atFabrication }));
+    };
+    expect(at('smooth', 'wet') / at('smooth', 'dry')).toBeCloseTo(0.25, 12);
+    expect(at('ring', 'wet')).toBe(at('ring', 'dry'));
+  });
+});
+
 describe('a panel holds', () => {
   const deck = {
     D: inch(0.19),

@@ -229,6 +229,18 @@ test('No. 10 in double shear, 1.31 in the least side, G 0.55: 254.96 lb, mode IV
   expect(trace.at(-1)).toMatchObject({ because: 'least of the modes: IV' });
 });
 
+test('a thin main member between two sides bears out in mode Im, and that value is not doubled', () => {
+  const lengths = { D: inch(0.19), Dy: inch(0.152), lm: inch(0.25), ls: inch(1.5), θ: degree(0) };
+  const Z = nds.doubleShear({ ...lengths, Fem: psi(3350), Fes: psi(3350), Fyb: psi(80_000) });
+  expect(Z).toBeCloseTo((0.152 * 0.25 * 3350) / 2.2, 6);
+});
+
+test('mode II does not exist in double shear: thin sides bear out at twice Is though II alone is less', () => {
+  const lengths = { D: inch(0.19), Dy: inch(0.152), lm: inch(1), ls: inch(0.3), θ: degree(0) };
+  const Z = nds.doubleShear({ ...lengths, Fem: psi(3350), Fes: psi(3350), Fyb: psi(80_000) });
+  expect(Z).toBeCloseTo((2 * 0.152 * 0.3 * 3350) / 2.2, 6);
+});
+
 test('lengths, diameters and angles outside the equations are refused', () => {
   const good = { D: inch(0.19), Dy: inch(0.152), lm: inch(1.7), ls: inch(0.5), θ: degree(0) };
   const strengths = { Fem: psi(3350), Fes: psi(3350), Fyb: psi(80_000) };
