@@ -27,7 +27,10 @@ function withTrace(): number {
   let sum = 0;
   for (let i = 0; i < COUNT; i++) {
     const trace: Trace = [];
-    sum += pullOut({ tc: inch(tc[i] as number), d: inch(d[i] as number), Fu2: psi(Fu2[i] as number) }, trace) as number;
+    sum += pullOut(
+      { tc: inch(tc[i] as number), d: inch(d[i] as number), Fu2: psi(Fu2[i] as number) },
+      trace,
+    ) as number;
     sum += trace.length - 1;
   }
   return sum;

@@ -28,13 +28,22 @@ export function median(run: () => number, times: number): Timing {
     all.push(performance.now() - start);
   }
   all.sort((a, b) => a - b);
-  return { ms: all[all.length >> 1] as number, spread: (all.at(-1) as number) - (all[0] as number), checksum };
+  return {
+    ms: all[all.length >> 1] as number,
+    spread: (all.at(-1) as number) - (all[0] as number),
+    checksum,
+  };
 }
 
-export function report(title: string, rows: readonly (readonly [name: string, timing: Timing, remark: string])[]): void {
+export function report(
+  title: string,
+  rows: readonly (readonly [name: string, timing: Timing, remark: string])[],
+): void {
   process.stdout.write(`${title}\n`);
   for (const [name, { ms, spread, checksum }, remark] of rows)
-    process.stdout.write(`  ${name.padEnd(44)} ${ms.toFixed(2).padStart(9)} ms ± ${spread.toFixed(2).padEnd(7)} checksum ${checksum.toPrecision(9)}  ${remark}\n`);
+    process.stdout.write(
+      `  ${name.padEnd(44)} ${ms.toFixed(2).padStart(9)} ms ± ${spread.toFixed(2).padEnd(7)} checksum ${checksum.toPrecision(9)}  ${remark}\n`,
+    );
 }
 
 /** The same numbers every run (a linear congruential generator), so that runs can be compared. */

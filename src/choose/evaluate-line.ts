@@ -1,5 +1,5 @@
 /** One cell of the schedule at one spacing: loads, every link checked, the verdict. */
-import type { Connection } from '../connections/connection.ts';
+import { type Connection, isPieceMeal } from '../connections/connection.ts';
 import { tributaryOf } from '../connections/demand.ts';
 import { insulationCapacity } from '../links/insulation-bearing.ts';
 import { panelSystemCapacity } from '../links/panel-system.ts';
@@ -28,7 +28,7 @@ export interface Cell {
 export function evaluateLine(chain: Chain, cell: Cell, design: Design, trace?: Trace): ScheduleLine {
   const { connection } = chain;
   const width = connection.tributaryWidth_in;
-  const piece = connection.placement.by === 'piece';
+  const piece = isPieceMeal(connection.placement);
   // Pieces are squares of their own width; rows take the end of a run into account.
   const along = piece ? pieceLength(connection) : cell.spacing;
   const area = tributaryOf(width, along, cell.each, endOffset(connection, design));
@@ -65,10 +65,12 @@ export function evaluateLine(chain: Chain, cell: Cell, design: Design, trace?: T
   };
 }
 
-/** A lap across one run is a foot-wide strip as long as the run is wide; boots are as long as wide; trim laps four inches. */
-function pieceLength(connection: Connection): number {
-  if (connection.duty === 'rivet') return 4;
-  return connection.tributaryWidth_in;
+/** Length of the piece that its fasteners share: an end lap is as long as a run is wide, a trim lap four inches. */
+const TRIM_LAP = 4;
+
+function pieceLength({ placement, tributaryWidth_in }: Connection): number {
+  if (placement.by === 'end laps') return placement.pitch_in;
+  return placement.by === 'trim joints' ? TRIM_LAP : tributaryWidth_in;
 }
 
 function endOffset(connection: Connection, { job }: Design): number {

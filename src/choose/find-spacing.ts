@@ -1,5 +1,5 @@
 /** For one item: the widest spacing in each zone at which every link holds, and what it then costs. */
-import type { Connection } from '../connections/connection.ts';
+import { type Connection, isPieceMeal } from '../connections/connection.ts';
 import type { Design } from './design.ts';
 import { type Cell, type Chain, evaluateLine } from './evaluate-line.ts';
 import type { ScheduleLine, SpacingReason } from './schedule.ts';
@@ -19,14 +19,28 @@ export function findLine(chain: Chain, at: Occurrence, design: Design): Schedule
   const { placement } = connection;
   const try_ = (spacing: number, setBy: SpacingReason, each = connection.each) =>
     evaluateLine(chain, { zone: at.zone, spacing, each, setBy }, design);
-  if (placement.by === 'piece') return try_(connection.practice.spacing_in, 'pieces', placement.perPiece);
+  if (isPieceMeal(placement)) return try_(connection.practice.spacing_in, 'pieces', placement.perPiece);
   if (at.supportSpacing !== undefined) {
     const ribs = placement.by === 'field' && placement.lines === 'ribs';
-    return firstThatHolds(range(connection.each, ribs ? MOST_BESIDE_RIB : connection.each), (each) =>
-      try_(at.supportSpacing as number, 'supports', each),
+    const spacing = at.supportSpacing;
+    const line = firstThatHolds(range(connection.each, ribs ? MOST_BESIDE_RIB : connection.each), (each) =>
+      try_(spacing, 'supports', each),
     );
+    return line.verdict === 'falls short' ? { ...line, ...mended(line, spacing, design, try_) } : line;
   }
   return freeLine(connection, design, try_);
+}
+
+/** The support spacing at which the line would hold, for a row that cannot choose its own. */
+function mended(
+  line: ScheduleLine,
+  spacing: number,
+  design: Design,
+  try_: (spacing: number, setBy: SpacingReason, each?: number) => ScheduleLine,
+): { readonly holdsAt_in?: number } {
+  const closer = chalkable(design.job.print.units).filter((s) => s < spacing);
+  const at = closer.find((s) => try_(s, 'supports', line.each).verdict !== 'falls short');
+  return at === undefined ? {} : { holdsAt_in: at };
 }
 
 /**
@@ -71,15 +85,19 @@ const range = (from: number, to: number): number[] =>
 
 /** A line at what a person asked for, checked like any other. */
 export function overriddenLine(chain: Chain, at: Occurrence, spacing: number, design: Design): ScheduleLine {
-  const piece =
-    chain.connection.placement.by === 'piece' ? chain.connection.placement.perPiece : chain.connection.each;
-  const cell: Cell = { zone: at.zone, spacing, each: piece, setBy: 'override' };
+  const { placement, each } = chain.connection;
+  const cell: Cell = {
+    zone: at.zone,
+    spacing,
+    each: isPieceMeal(placement) ? placement.perPiece : each,
+    setBy: 'override',
+  };
   return evaluateLine(chain, cell, design);
 }
 
 /** Fasteners of a line, near enough to compare items by; the layout counts exactly. */
 export function roughCount(connection: Connection, line: ScheduleLine, at: Occurrence): number {
-  return connection.placement.by === 'piece'
+  return isPieceMeal(connection.placement)
     ? at.amount * line.each
     : (at.amount / line.spacing_in) * line.each;
 }

@@ -14,6 +14,8 @@ export interface ScheduleLine {
   /** Along the row, in inches: the greatest spacing allowed; the layout makes intervals equal below it. */
   readonly spacing_in: number;
   readonly setBy: SpacingReason;
+  /** Where the supports force a spacing at which the line falls short: one at which it would not. */
+  readonly holdsAt_in?: number;
   /** Fasteners at one place. */
   readonly each: number;
   readonly place_ft2: number;

@@ -1,5 +1,5 @@
 /** In which zones a connection occurs, how much of it, and which spacings it may take. */
-import type { Connection } from '../connections/connection.ts';
+import { type Connection, isPieceMeal, type PieceMeal } from '../connections/connection.ts';
 import type { Plane } from '../roof/roof.ts';
 import { supportLines } from '../roof/runs.ts';
 import { zonesAlong } from '../site/edge-zones.ts';
@@ -16,7 +16,7 @@ export interface Occurrence {
 export function occurrences(connection: Connection, design: Design): Occurrence[] {
   const { placement } = connection;
   if (placement.by === 'edge') return alongEdges(design, placement.tag, placement.rows);
-  if (placement.by === 'piece') return onPlane(design, placement.plane, placement.pieces);
+  if (isPieceMeal(placement)) return onPlane(design, placement);
   const forced =
     placement.by === 'field' && placement.along === 'supports' ? largestSupportSpacing(design) : undefined;
   return design.field.zones.map((zone, index) => ({
@@ -39,15 +39,22 @@ function alongEdges({ roof, field }: Design, tag: string, rows: number): Occurre
     .map(([zone, amount]) => ({ zone, amount, supportSpacing: undefined }));
 }
 
-/** Places on the plane are not given: the severest zone of the plane is taken. */
-function onPlane({ field }: Design, plane: string, pieces: number): Occurrence[] {
-  const zones = [
-    ...new Set(
-      field.pieces.filter((piece) => piece.plane.id === plane && !piece.overhang).map((piece) => piece.index),
-    ),
-  ];
+/** Checked in the severest zone of the plane they may lie in; how many, near enough to compare items by. */
+function onPlane({ roof, field }: Design, placement: PieceMeal): Occurrence[] {
+  const own = field.pieces.filter((piece) => piece.plane.id === placement.plane);
+  const edges = placement.by === 'trim joints' && own.some((piece) => piece.overhang);
+  const zones = [...new Set(own.filter((piece) => edges || !piece.overhang).map((piece) => piece.index))];
   const severest = zones.sort((a, b) => (field.zones[b]?.severity ?? 0) - (field.zones[a]?.severity ?? 0))[0];
-  return severest === undefined ? [] : [{ zone: severest, amount: pieces, supportSpacing: undefined }];
+  const plane = roof.planes.find((one) => one.id === placement.plane);
+  if (severest === undefined || !plane) return [];
+  return [{ zone: severest, amount: roughPieces(placement, plane), supportSpacing: undefined }];
+}
+
+function roughPieces(placement: PieceMeal, plane: Plane): number {
+  if (placement.by === 'piece') return placement.pieces;
+  const edges = plane.edges.reduce((sum, edge) => sum + edge.length, 0);
+  if (placement.by === 'trim joints') return edges / placement.every_in;
+  return (plane.slopeArea_ft2 * 144) / (placement.pitch_in * placement.every_in);
 }
 
 export function supportsOf(design: Pick<Design, 'job'>, plane: Plane) {

@@ -3,6 +3,7 @@ import type { Job } from '../job/job.ts';
 import { known } from '../job/stated.ts';
 import { specificGravityOf } from '../materials/wood-species.ts';
 import type { Clip, Plate } from '../shelf/item.ts';
+import type { Metal } from '../shelf/metals.ts';
 import type { BuildUp, Ply, SheetPly, SoftPly, WoodPly } from './ply.ts';
 import { coatedSteel, panelSheet, steelSheet } from './sheet-ply.ts';
 
@@ -17,7 +18,7 @@ export function clipBuildUp(job: Job, parts: Parts): BuildUp {
     kind: 'sheet',
     role: 'clip base',
     name: parts.clip ? `clip ${parts.clip.id}` : 'clip base',
-    family: 'steel',
+    family: clipFamily(parts.clip?.metal),
     metal:
       parts.clip?.metal === 'carbon steel' || parts.clip === undefined
         ? 'galvanized steel'
@@ -32,14 +33,23 @@ export function clipBuildUp(job: Job, parts: Parts): BuildUp {
   return endingIn([base, ...plate, ...between(job)], supportPly(job));
 }
 
+/** Sheet family of a clip base, for the standard that covers it. */
+function clipFamily(metal: Metal | undefined): SheetPly['family'] {
+  if (metal === 'stainless 304' || metal === 'stainless 316') return 'stainless';
+  return metal === 'aluminium' || metal === 'copper' || metal === 'zinc' ? metal : 'steel';
+}
+
 /** A panel flange (slotted) or a panel drilled through. */
 export function panelBuildUp(job: Job, punched: boolean): BuildUp {
   return endingIn([{ ...panelSheet(job.panel), role: 'panel', punched }, ...between(job)], supportPly(job));
 }
 
-/** A trim screwed to the support, with nothing but underlayment between. */
-export function trimToSupport(job: Job): BuildUp {
-  return endingIn([trimSheet(job), ...underlayment(job)], supportPly(job));
+/**
+ * A trim screwed to the support, with nothing but underlayment between.
+ * @param punched starters and valley edges come slotted from the shop; face trims are drilled through
+ */
+export function trimToSupport(job: Job, punched: boolean): BuildUp {
+  return endingIn([{ ...trimSheet(job), punched }, ...underlayment(job)], supportPly(job));
 }
 
 /** A trim screwed to a wood member of its own, such as a treated sill. */

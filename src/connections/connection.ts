@@ -35,8 +35,29 @@ export type Placement =
   | { readonly by: 'edge'; readonly tag: EdgeTag; readonly rows: number }
   /** In the laps between panels, along the slope. */
   | { readonly by: 'side lap'; readonly pitch_in: number }
-  /** A set number at each of a number of places. */
-  | { readonly by: 'piece'; readonly plane: string; readonly pieces: number; readonly perPiece: number };
+  /** A set number at each of a number of pieces, such as pipe boots, whose places are not drawn. */
+  | { readonly by: 'piece'; readonly plane: string; readonly pieces: number; readonly perPiece: number }
+  /** Across the laps of trims along the edges of a plane, one row at every joint. */
+  | {
+      readonly by: 'trim joints';
+      readonly plane: string;
+      readonly tags: readonly EdgeTag[];
+      readonly every_in: number;
+      readonly perPiece: number;
+    }
+  /** Across every run where sheets of the longest length end, measured along the slope from the eave. */
+  | {
+      readonly by: 'end laps';
+      readonly plane: string;
+      readonly every_in: number;
+      readonly pitch_in: number;
+      readonly perPiece: number;
+    };
+
+/** Placements of a set number of fasteners at each place, with no spacing along a row. */
+export type PieceMeal = Extract<Placement, { readonly perPiece: number }>;
+
+export const isPieceMeal = (placement: Placement): placement is PieceMeal => 'perPiece' in placement;
 
 export interface Connection {
   readonly id: string;

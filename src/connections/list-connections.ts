@@ -2,7 +2,6 @@
 import type { Job } from '../job/job.ts';
 import type { EdgeTag } from '../job/roof-input.ts';
 import type { Plane, Roof } from '../roof/roof.ts';
-import { runCount } from '../roof/runs.ts';
 import {
   bracketToSupport,
   clipBuildUp,
@@ -104,28 +103,25 @@ function laps(job: Job, roof: Roof, practice: PracticeTable): Connection[] {
     });
   const longest = job.panel.longestSheet;
   if (longest === undefined) return list;
-  for (const plane of roof.planes) {
-    const laps = Math.ceil(Math.max(...plane.edges.map((edge) => edge.length)) / longest) - 1;
-    const run = Math.max(0, Math.ceil(runLength(plane) / longest) - 1);
-    if (laps < 1 || run < 1) continue;
-    const perRun = Math.ceil(job.panel.coverage / practice.endLap.spacing_in);
+  const perPiece = Math.ceil(job.panel.coverage / practice.endLap.spacing_in);
+  for (const plane of roof.planes.filter((one) => runLength(one) > longest))
     list.push({
       ...plain,
       id: `end lap, ${plane.id}`,
       duty: 'stitch',
       buildUp: sheetToSheet(job, 'panel'),
       placement: {
-        by: 'piece',
+        by: 'end laps',
         plane: plane.id,
-        pieces: run * runCount(plane, job.panel.coverage, job.panel.startOffset),
-        perPiece: perRun,
+        every_in: longest,
+        pitch_in: job.panel.coverage,
+        perPiece,
       },
       tributaryWidth_in: 12,
       loadRule:
         'Suction on a strip a foot wide along the lap, shared by the screws across one run (own rule).',
       practice: practice.endLap,
     });
-  }
   return list;
 }
 
@@ -142,7 +138,7 @@ function eave(job: Job, practice: PracticeTable, roof: Roof): Connection[] {
         job,
         lumber('purlin', 'treated sill', 1.5, sill.species, { moisture: 'dry', treatment: sill.treatment }),
       )
-    : trimToSupport(job);
+    : trimToSupport(job, !exposed(job));
   const placement: Placement = { by: 'edge', tag: 'eave', rows: 1 };
   if (exposed(job))
     return [
@@ -197,7 +193,7 @@ function trims(job: Job, practice: PracticeTable, roof: Roof): Connection[] {
       ...plain,
       id,
       duty: concealed ? ('concealed trim' as const) : ('stitch' as const),
-      buildUp: concealed ? trimToSupport(job) : sheetToSheet(job, 'trim'),
+      buildUp: concealed ? trimToSupport(job, true) : sheetToSheet(job, 'trim'),
       placement: { by: 'edge' as const, tag, rows },
       oneSided: true,
       tributaryWidth_in: job.details.trimGirth / rows,
@@ -248,26 +244,20 @@ function pieces(job: Job, practice: PracticeTable): Connection[] {
   return list;
 }
 
-/** Rivets across the laps of all trims, counted by joints of ten-foot lengths. */
+/** Rivets across the laps of all trims, at every joint of ten-foot lengths. */
 function rivets(job: Job, practice: PracticeTable, roof: Roof): Connection[] {
-  const trimmed: readonly EdgeTag[] = ['eave', 'ridge', 'hip', 'rake', 'high edge', 'headwall', 'sidewall'];
-  const across = Math.max(2, Math.ceil((2 * job.details.trimGirth) / practice.rivets.spacing_in));
-  return roof.planes.flatMap((plane) => {
-    const joints = plane.edges
-      .filter((edge) => trimmed.includes(edge.tag))
-      .reduce((sum, edge) => sum + Math.max(0, Math.ceil(edge.length / TRIM_LENGTH) - 1), 0);
-    if (joints === 0) return [];
-    return [
-      {
-        ...plain,
-        id: `trim joints, ${plane.id}`,
-        duty: 'rivet' as const,
-        buildUp: trimToTrim(job),
-        placement: { by: 'piece' as const, plane: plane.id, pieces: joints, perPiece: across },
-        tributaryWidth_in: job.details.trimGirth,
-        loadRule: 'Suction on a lap four inches long of the whole trim, shared by its rivets.',
-        practice: practice.rivets,
-      },
-    ];
-  });
+  const tags: readonly EdgeTag[] = ['eave', 'ridge', 'hip', 'rake', 'high edge', 'headwall', 'sidewall'];
+  const perPiece = Math.max(2, Math.ceil((2 * job.details.trimGirth) / practice.rivets.spacing_in));
+  return roof.planes
+    .filter((plane) => plane.edges.some((edge) => tags.includes(edge.tag) && edge.length > TRIM_LENGTH))
+    .map((plane) => ({
+      ...plain,
+      id: `trim joints, ${plane.id}`,
+      duty: 'rivet',
+      buildUp: trimToTrim(job),
+      placement: { by: 'trim joints', plane: plane.id, tags, every_in: TRIM_LENGTH, perPiece },
+      tributaryWidth_in: job.details.trimGirth,
+      loadRule: 'Suction on a lap four inches long of the whole trim, shared by its rivets.',
+      practice: practice.rivets,
+    }));
 }

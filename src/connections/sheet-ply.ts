@@ -4,6 +4,7 @@ import { known } from '../job/stated.ts';
 import { aluminiumAlloy } from '../materials/sheet-aluminium.ts';
 import { sheetStrength, sheetThickness } from '../materials/sheet-copper-stainless-zinc.ts';
 import { steelGrade, steelThickness } from '../materials/sheet-steel.ts';
+import { structuralSteel } from '../materials/structural-steel.ts';
 import { isReadFault, readQuantity } from '../quantities/read-quantity.ts';
 import type { Metal } from '../shelf/metals.ts';
 import type { SheetPly } from './ply.ts';
@@ -36,7 +37,7 @@ export function isKnownSheet(
 }
 
 const examples: Readonly<Record<SheetMetal, { readonly thickness: string; readonly grade: string }>> = {
-  steel: { thickness: '"24 ga" or "54 mil"', grade: '"SS50"' },
+  steel: { thickness: '"24 ga" or "54 mil"', grade: '"SS50" or "A36"' },
   aluminium: { thickness: '"0.032 in"', grade: '"3105-H25"' },
   copper: { thickness: '"20 oz"', grade: '"H00"' },
   stainless: { thickness: '"26 ga"', grade: '"304"' },
@@ -64,8 +65,10 @@ interface Strength {
 
 function strengthOf(metal: SheetMetal, name: string): Strength | undefined {
   if (metal === 'steel') {
-    const grade = steelGrade(name);
-    return grade && { Fy: grade.Fy, Fu: grade.Fu, ductility: grade.ductility };
+    const grade = steelGrade(name) ?? structuralSteel(name);
+    return (
+      grade && { Fy: grade.Fy, Fu: grade.Fu, ductility: 'ductility' in grade ? grade.ductility : 'normal' }
+    );
   }
   if (metal === 'aluminium') {
     const alloy = aluminiumAlloy(name);

@@ -25,7 +25,7 @@ export interface EdgeOrder {
 
 export function layEdges(order: EdgeOrder): FastenerSet {
   const columns = new FastenerColumns();
-  for (const edge of order.edges) {
+  for (const [line, edge] of order.edges.entries()) {
     const stretches = touching(
       zonesAlong(edge, order.plane, order.pieces).map((part) => ({
         ...part,
@@ -37,7 +37,7 @@ export function layEdges(order: EdgeOrder): FastenerSet {
       const [from, to] = shifted(edge.from, edge.to, FIRST_ROW + row * ROW_GAP);
       placeRow(stretches, Math.min(END, edge.length / 4), (at, zone) => {
         const p = between(from, to, at / edge.length);
-        columns.add(p.x, p.y, zone, order.each);
+        columns.add(p.x, p.y, zone, order.each, line);
       });
     }
   }

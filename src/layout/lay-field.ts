@@ -27,14 +27,14 @@ export interface FieldOrder {
 export function layField(order: FieldOrder): FastenerSet {
   const factor = slopeFactor(order.plane.slope);
   const columns = new FastenerColumns();
-  for (const u of order.lines) {
+  for (const [line, u] of order.lines.entries()) {
     for (const run of stretchesAt(order.zones, u, factor, order.spacingOf)) {
       const places = order.supports ? onSupports(run, order.supports, factor) : along(run, order.endOffset);
       const last = places.length - 1;
       places.forEach(({ at, zone }, i) => {
         const each = order.eachOf(zone) * (i === 0 || i === last ? order.endFactor : 1);
         const p = fromFrame(order.zones.frame, u, at / factor);
-        columns.add(p.x, p.y, zone, each);
+        columns.add(p.x, p.y, zone, each, line);
       });
     }
   }

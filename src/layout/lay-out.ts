@@ -10,6 +10,7 @@ import { upLines } from '../roof/runs.ts';
 import type { FastenerSet } from './fastener-set.ts';
 import { layEdges } from './lay-edge.ts';
 import { layField } from './lay-field.ts';
+import { layEndLaps, layTrimJoints } from './lay-pieces.ts';
 import { type PlaneZones, planeZones } from './line-stretches.ts';
 
 export function layOut(choices: readonly ConnectionChoice[], design: Design): FastenerSet[] {
@@ -36,6 +37,12 @@ function layConnection(
   const spacingOf = (zone: number) => spacings.get(zone) ?? tightest;
   const eachOf = (zone: number) => counts.get(zone) ?? connection.each;
   if (placement.by === 'piece' || lines.length === 0) return undefined;
+  if (placement.by === 'trim joints' || placement.by === 'end laps') {
+    if (placement.plane !== plane.id) return undefined;
+    return placement.by === 'trim joints'
+      ? layTrimJoints(connection.id, placement, plane, design.field.pieces)
+      : layEndLaps(connection.id, placement, plane, zones, design.job.panel.startOffset);
+  }
   if (placement.by === 'edge') {
     const edges = plane.edges.filter((edge) => edge.tag === placement.tag);
     return layEdges({

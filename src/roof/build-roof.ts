@@ -97,7 +97,7 @@ function joinedFaces({ main, wing }: Extract<ShortForm, { form: 'joined' }>): Fa
   };
   return joinFaces(
     ridgedFaces(body, main.slope, 'x', { first: main.form, second: main.form }),
-    ridgedFaces(arm, main.slope, 'y', { first: wing.form, second: 'hip' }),
+    ridgedFaces(arm, main.slope, 'y', { first: wing.form, second: 'hip', shape: wing.form }),
   );
 }
 

@@ -45,6 +45,8 @@ const corners = (r: Rectangle): Ring => [
 export interface Ends {
   readonly first: 'gable' | 'hip';
   readonly second: 'gable' | 'hip';
+  /** Shape as wind sees it, where an end is hidden under another roof; else what the ends make it. */
+  readonly shape?: WindShape;
 }
 
 /**
@@ -67,7 +69,7 @@ export function ridgedFaces(r: Rectangle, slope: number, ridge: 'x' | 'y', ends:
     sides.push([alongX ? 'west' : 'south', [at(u0, v1), at(u0, v0), at(ridgeFrom, middle)]]);
   if (ends.second === 'hip')
     sides.push([alongX ? 'east' : 'north', [at(u1, v0), at(u1, v1), at(ridgeTo, middle)]]);
-  const shape: WindShape = ends.first === 'hip' || ends.second === 'hip' ? 'hip' : 'gable';
+  const shape = ends.shape ?? (ends.first === 'hip' || ends.second === 'hip' ? 'hip' : 'gable');
   return sides.map(([side, points]) => ({
     ring: counterClockwise(points),
     ...risingFrom(side, r, slope),

@@ -14,6 +14,7 @@ export interface ConnectionCount {
 
 export function countFasteners(choice: ConnectionChoice, layout: readonly FastenerSet[]): ConnectionCount {
   const { id, placement } = choice.connection;
+  // Pieces without a drawn place are counted by their number; all others one by one.
   if (placement.by === 'piece') {
     const fasteners = placement.pieces * placement.perPiece;
     return {
