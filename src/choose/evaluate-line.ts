@@ -74,7 +74,9 @@ function pieceLength({ placement, tributaryWidth_in }: Connection): number {
 }
 
 function endOffset(connection: Connection, { job }: Design): number {
-  return connection.placement.by === 'field' && connection.placement.along === 'free' ? job.endOffset : 0;
+  return connection.placement.by === 'field' && connection.placement.along === 'free'
+    ? Math.max(job.ends.first, job.ends.last)
+    : 0;
 }
 
 /** Links whose capacity changes with the spacing: the panel system, and insulation under the clips. */

@@ -99,9 +99,10 @@ export const job = z.strictObject({
   spacingCap: lengthText(60)
     .optional()
     .describe('an owner or code cap on clip spacing, applied after the calculation'),
-  endOffset: offsetText(24)
-    .default(3 as never)
-    .describe('first and last fastener of a row from the end of the run, along the slope'),
+  ends: z
+    .strictObject({ first: offsetText(24).default(3 as never), last: offsetText(24).default(3 as never) })
+    .prefault({})
+    .describe('first and last fastener of a row from the ends of the run, along the slope'),
   overrides: z.array(override).max(200).default([]),
   waste: z
     .strictObject({

@@ -33,9 +33,10 @@ export function layEdges(order: EdgeOrder): FastenerSet {
       })),
     );
     if (stretches.length === 0) continue;
+    const end = Math.min(END, edge.length / 4);
     for (let row = 0; row < order.rows; row++) {
       const [from, to] = shifted(edge.from, edge.to, FIRST_ROW + row * ROW_GAP);
-      placeRow(stretches, Math.min(END, edge.length / 4), (at, zone) => {
+      placeRow(stretches, { first: end, last: end }, (at, zone) => {
         const p = between(from, to, at / edge.length);
         columns.add(p.x, p.y, zone, order.each, line);
       });

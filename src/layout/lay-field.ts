@@ -5,7 +5,7 @@ import type { Plane } from '../roof/roof.ts';
 import type { SupportLines } from '../roof/runs.ts';
 import { FastenerColumns, type FastenerSet } from './fastener-set.ts';
 import { type PlaneZones, stretchesAt } from './line-stretches.ts';
-import { placeRow } from './place-row.ts';
+import { placeRow, type RowEnds } from './place-row.ts';
 import type { ZoneStretch } from './row-stretches.ts';
 
 export interface FieldOrder {
@@ -17,7 +17,7 @@ export interface FieldOrder {
   readonly spacingOf: (zone: number) => number;
   readonly eachOf: (zone: number) => number;
   /** First and last fastener from the ends of a run, along the slope. */
-  readonly endOffset: number;
+  readonly ends: RowEnds;
   /** Fasteners stand only here, when there are supports. */
   readonly supports: SupportLines | undefined;
   /** How many times as many stand in the first and last row of a run (exposed panels: both sides of a rib). */
@@ -29,7 +29,7 @@ export function layField(order: FieldOrder): FastenerSet {
   const columns = new FastenerColumns();
   for (const [line, u] of order.lines.entries()) {
     for (const run of stretchesAt(order.zones, u, factor, order.spacingOf)) {
-      const places = order.supports ? onSupports(run, order.supports, factor) : along(run, order.endOffset);
+      const places = order.supports ? onSupports(run, order.supports, factor) : along(run, order.ends);
       const last = places.length - 1;
       places.forEach(({ at, zone }, i) => {
         const each = order.eachOf(zone) * (i === 0 || i === last ? order.endFactor : 1);
@@ -46,9 +46,9 @@ interface Spot {
   readonly zone: number;
 }
 
-function along(run: readonly ZoneStretch[], endOffset: number): Spot[] {
+function along(run: readonly ZoneStretch[], ends: RowEnds): Spot[] {
   const spots: Spot[] = [];
-  placeRow(run, endOffset, (at, zone) => spots.push({ at, zone }));
+  placeRow(run, ends, (at, zone) => spots.push({ at, zone }));
   return spots;
 }
 

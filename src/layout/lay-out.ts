@@ -62,7 +62,7 @@ function layConnection(
     lines: linesOf(connection, plane, design),
     spacingOf,
     eachOf,
-    endOffset: placement.by === 'side lap' ? HALF_LAP : design.job.endOffset,
+    ends: placement.by === 'side lap' ? HELD : design.job.ends,
     supports:
       placement.by === 'field' && placement.along === 'supports' ? supportsOf(design, plane) : undefined,
     endFactor:
@@ -70,8 +70,8 @@ function layConnection(
   });
 }
 
-/** Lap screws start and end clear of the rows at eave and ridge, in inches. */
-const HALF_LAP = 6;
+/** Lap screws stand between the rows at eave and ridge, which hold the lap there. */
+const HELD = { first: 0, last: 0, held: true } as const;
 
 /** Eave and ridge rows get both sides of each rib (common practice), unless the field has that already. */
 const endFactor = (each: readonly number[]): number => (Math.min(...each) > 1 ? 1 : 2);

@@ -13,7 +13,10 @@ import type { PlaneZones } from './line-stretches.ts';
 type TrimJoints = Extract<PieceMeal, { by: 'trim joints' }>;
 type EndLaps = Extract<PieceMeal, { by: 'end laps' }>;
 
-/** Joints along each trimmed edge, at whole lengths from its start; the last length is what is left. */
+/** Pieces of trim lap by this much, in inches. */
+const LAP = 4;
+
+/** Joints along each trimmed edge: each piece covers its length less one lap; the last is what is left. */
 export function layTrimJoints(
   connection: string,
   placement: TrimJoints,
@@ -24,7 +27,8 @@ export function layTrimJoints(
   const edges = plane.edges.filter((edge) => placement.tags.includes(edge.tag));
   for (const [line, edge] of edges.entries()) {
     const zones = zonesAlong(edge, plane, pieces);
-    for (let at = placement.every_in; at < edge.length - 1; at += placement.every_in) {
+    const covered = placement.every_in - LAP;
+    for (let at = covered; at < edge.length - LAP - 1e-6; at += covered) {
       const zone = zones.find(({ from, to }) => at >= from && at <= to)?.zone ?? zones[0]?.zone ?? 0;
       const p = onEdge(edge, at / edge.length);
       columns.add(p.x, p.y, zone, placement.perPiece, line);

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { placeRow } from './place-row.ts';
 import { settleStretches, type ZoneStretch } from './row-stretches.ts';
 
-const row = (stretches: ZoneStretch[], endOffset: number): [number, number][] => {
+const row = (stretches: ZoneStretch[], first: number, last = first, held = false): [number, number][] => {
   const out: [number, number][] = [];
-  placeRow(stretches, endOffset, (at, zone) => out.push([at, zone]));
+  placeRow(stretches, { first, last, held }, (at, zone) => out.push([at, zone]));
   return out;
 };
 const one = (length: number, spacing: number): ZoneStretch[] => [{ from: 0, to: length, zone: 0, spacing }];
@@ -29,6 +29,50 @@ describe('a row in one zone', () => {
     expect(row(one(5, 24), 3)).toEqual([[2.5, 0]]);
   });
 });
+
+// Take-off arithmetic: intervals = ceil((L - first - last) / spacing), fasteners = intervals + 1. Computed by hand.
+const counts = [
+  { length: 281.745, first: 3, last: 3, spacing: 24, fasteners: 13, actual: 22.979 },
+  { length: 360, first: 3, last: 6, spacing: 24, fasteners: 16, actual: 23.4 },
+  { length: 360, first: 3, last: 6, spacing: 12, fasteners: 31, actual: 11.7 },
+  { length: 480, first: 2, last: 4, spacing: 30, fasteners: 17, actual: 29.625 },
+];
+for (const { length, first, last, spacing, fasteners, actual } of counts)
+  test(`${length} in at ${spacing} in: ${fasteners} fasteners ${actual} in apart`, () => {
+    const places = row(one(length, spacing), first, last).map(([at]) => at);
+    expect(places).toHaveLength(fasteners);
+    expect((places[1] as number) - (places[0] as number)).toBeCloseTo(actual, 3);
+  });
+
+test('a clip line through three zones rounds up in each: 5 + 10 + 5 intervals, 21 clips', () => {
+  const zones = [
+    { from: 0, to: 60, zone: 2, spacing: 12 },
+    { from: 60, to: 300, zone: 1, spacing: 24 },
+    { from: 300, to: 360, zone: 2, spacing: 12 },
+  ];
+  expect(row(zones, 3, 6)).toHaveLength(21);
+});
+
+// Lap screws between rows that hold the ends: ceil(L / spacing) - 1. Computed by hand.
+for (const [length, spacing, count] of [
+  [281.745, 18, 15],
+  [281.745, 24, 11],
+  [360, 12, 29],
+] as const)
+  test(`a lap of ${length} in held at its ends takes ${count} screws at ${spacing} in`, () => {
+    expect(row(one(length, spacing), 0, 0, true)).toHaveLength(count);
+  });
+
+// Two rows a side on ridges: both ends fastened (FEMA P-499 spacing 3 to 6 in). Computed by hand.
+for (const [length, spacing, perRow] of [
+  [744, 6, 125],
+  [744, 3, 249],
+  [744, 12, 63],
+  [600, 5, 121],
+] as const)
+  test(`a ridge of ${length} in at ${spacing} in takes ${perRow} screws a row`, () => {
+    expect(row(one(length, spacing), 0)).toHaveLength(perRow);
+  });
 
 describe('a row through several zones', () => {
   const zones: ZoneStretch[] = [
