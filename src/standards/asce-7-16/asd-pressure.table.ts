@@ -1,0 +1,38 @@
+import type { RoofShape } from '../asce-7-curves/edition.ts';
+
+/** Exposure B, 30 ft, enclosed, in the layout of a residential code table; computed by hand, two decimals. */
+export const asdPressures: readonly (readonly [
+  shape: RoofShape,
+  theta: number,
+  zone: string,
+  A: number,
+  V: number,
+  pASD: number,
+])[] = [
+  ['gable', 5, "1'", 10, 115, -13.05],
+  ['gable', 5, "1'", 100, 115, -13.05],
+  ['gable', 5, '1', 10, 115, -22.72],
+  ['gable', 5, '1', 100, 115, -17.74],
+  ['gable', 5, '2', 10, 115, -29.97],
+  ['gable', 5, '2', 100, 115, -23.57],
+  ['gable', 5, '3', 10, 115, -40.85],
+  ['gable', 5, '3', 100, 115, -28.05],
+  ['gable', 14, '1', 10, 115, -26.35],
+  ['gable', 14, '1', 100, 115, -8.22],
+  ['gable', 14, '2n', 10, 115, -38.44],
+  ['gable', 14, '2n', 100, 115, -21.14],
+  ['gable', 14, '3r', 10, 115, -45.69],
+  ['gable', 14, '3r', 100, 115, -23.93],
+  ['gable', 22.6, '1', 10, 115, -20.31],
+  ['gable', 22.6, '1', 100, 115, -15.28],
+  ['gable', 22.6, '2n', 10, 115, -32.39],
+  ['gable', 22.6, '2n', 100, 115, -19.03],
+  ['gable', 22.6, '3r', 10, 115, -37.79],
+  ['gable', 22.6, '3r', 100, 115, -23.93],
+  ['gable', 36, '1', 10, 115, -23.93],
+  ['gable', 36, '1', 100, 115, -11.84],
+  ['gable', 36, '2n', 10, 115, -26.35],
+  ['gable', 36, '2n', 100, 115, -17.06],
+  ['gable', 36, '3e', 10, 115, -32.31],
+  ['gable', 36, '3e', 100, 115, -20.09],
+];

@@ -1,0 +1,31 @@
+import type { Exposure } from '../asce-7-curves/edition.ts';
+
+/** Adjustment of tables for 30 ft in exposure B to another height and exposure, of the 7-05 and 7-10 editions. Published: national building code of Bangladesh 2020, Fig. 6.2.2 and 6.2.3, two decimals. */
+export const heightAdjustment: readonly (readonly [exposure: Exposure, h: number, lambda: number])[] = [
+  ['B', 15, 1],
+  ['D', 15, 1.47],
+  ['B', 20, 1],
+  ['C', 20, 1.29],
+  ['D', 20, 1.55],
+  ['B', 25, 1],
+  ['C', 25, 1.35],
+  ['B', 30, 1],
+  ['C', 30, 1.4],
+  ['D', 30, 1.66],
+  ['B', 35, 1.05],
+  ['C', 35, 1.45],
+  ['D', 35, 1.7],
+  ['B', 40, 1.09],
+  ['C', 40, 1.49],
+  ['D', 40, 1.74],
+  ['B', 45, 1.12],
+  ['D', 45, 1.78],
+  ['C', 50, 1.56],
+  ['D', 50, 1.81],
+  ['B', 55, 1.19],
+  ['C', 55, 1.59],
+  ['D', 55, 1.84],
+  ['B', 60, 1.22],
+  ['C', 60, 1.62],
+  ['D', 60, 1.87],
+];
