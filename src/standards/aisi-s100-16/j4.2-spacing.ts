@@ -1,0 +1,5 @@
+/** AISI S100-16 J4.1, J4.2: least spacing 3 d, least edge and end distance 1.5 d. */
+import { makeSpacing } from '../aisi-s100-common/spacing.ts';
+import { document } from './j4-edition.ts';
+
+export const { minimumSpacing, minimumEdgeDistance, minimumEndDistance } = makeSpacing(document);
