@@ -1,0 +1,88 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { clausesPage } from '../scripts/clauses-page.ts';
+import { allClauses } from '../src/standards/all-clauses.ts';
+import type { ClauseInput } from '../src/trace/clause.ts';
+import { isRefusal } from '../src/trace/refusal.ts';
+import type { Trace } from '../src/trace/step.ts';
+
+/** A value well inside what an input covers. */
+function inside(input: ClauseInput): number | string {
+  if (input.kind === 'choice') return input.options[0] as string;
+  const { min, max, above } = input;
+  if (max !== undefined) return (max + (min ?? above ?? 0)) / 2;
+  return (min ?? above ?? 0) + 1;
+}
+
+describe('every clause', () => {
+  test('has a name of its own, and there are many', () => {
+    const ids = allClauses.map(({ about }) => about.id);
+    expect(ids.length).toBeGreaterThan(150);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  for (const one of allClauses) {
+    const { about } = one;
+    const middle = Object.fromEntries(
+      Object.entries(about.inputs).map(([name, input]) => [name, inside(input)]),
+    );
+
+    test(`${about.id}: the same with and without a trace, and never a number that is not finite`, () => {
+      const trace: Trace = [];
+      const plain = one(middle as never);
+      const traced = one(middle as never, trace);
+      if (isRefusal(plain)) expect(traced).toEqual(plain);
+      else {
+        expect(Number.isFinite(plain)).toBe(true);
+        expect(traced).toBe(plain);
+        expect(trace.length).toBeGreaterThan(0);
+      }
+    });
+
+    test(`${about.id}: refuses NaN, the infinite and a wrong word in every input, by its name`, () => {
+      for (const [name, input] of Object.entries(about.inputs)) {
+        const bad =
+          input.kind === 'choice'
+            ? ['no such choice', undefined]
+            : [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 'one'];
+        for (const value of bad) {
+          const outcome = one({ ...middle, [name]: value } as never);
+          expect(isRefusal(outcome) && outcome.input, `${name} = ${value}`).toBe(name);
+        }
+        if (input.kind === 'choice') continue;
+        const outside = [
+          input.min !== undefined ? input.min - Math.max(1e-6, Math.abs(input.min) * 1e-6) : undefined,
+          input.max !== undefined ? input.max + Math.max(1e-6, Math.abs(input.max) * 1e-6) : undefined,
+          input.above,
+        ];
+        for (const value of outside) {
+          if (value === undefined) continue;
+          const outcome = one({ ...middle, [name]: value } as never);
+          expect(isRefusal(outcome) && outcome.input, `${name} = ${value}`).toBe(name);
+        }
+      }
+    });
+  }
+});
+
+test('no clause of an edition is missing from its list', () => {
+  const root = new URL('../src/standards/', import.meta.url);
+  const listed = new Set(allClauses.map(({ about }) => about.id));
+  const missing = readdirSync(root, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .flatMap((folder) =>
+      readdirSync(new URL(`${folder.name}/`, root))
+        .filter((name) => name.endsWith('.ts') && !name.includes('.test.'))
+        .map((name) => readFileSync(new URL(`${folder.name}/${name}`, root), 'utf8')),
+    )
+    // Ids written out in a file; those made from an edition's name are checked by their factories' tests.
+    .flatMap((text) => [...text.matchAll(/\bid: '([^'$]+\/[^'$]+)'/g)].map((match) => match[1] as string))
+    .filter((id) => !listed.has(id));
+  expect(missing).toEqual([]);
+});
+
+test('docs/clauses.md is the list of today', () => {
+  expect(readFileSync(new URL('../docs/clauses.md', import.meta.url), 'utf8')).toBe(
+    clausesPage(allClauses.map(({ about }) => about)),
+  );
+});
