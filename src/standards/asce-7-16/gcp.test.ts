@@ -4,6 +4,7 @@ import { degree, ratio, sqft } from '../../quantities/quantity.ts';
 import { isRefusal } from '../../trace/refusal.ts';
 import { type FigureId, figureIds } from '../asce-7-curves/edition.ts';
 import { downwardCoefficient, upwardCoefficient } from '../asce-7-curves/external-coefficient.ts';
+import type { GcpCurve } from '../asce-7-curves/gcp-curve.ts';
 import type { GcpRule } from '../asce-7-curves/gcp-rule.ts';
 import { coefficients } from './gcp.table.ts';
 import { roofFiguresOf716 } from './roof-figures.ts';
@@ -145,6 +146,8 @@ describe('(GCp) of ASCE/SEI 7-16', () => {
     const lowSlope = upwardCoefficient(roofFiguresOf716['30.3-2H'], cites, { ...place, theta: degree(20) });
     expect(isRefusal(noRatio) && [noRatio.code, noRatio.input]).toEqual(['missing-input', 'hOverB']);
     expect(isRefusal(noSlope) && [noSlope.code, noSlope.input]).toEqual(['missing-input', 'theta']);
+    const steep = upwardCoefficient(roofFiguresOf716['30.3-2H'], cites, { ...place, theta: degree(45.01) });
+    expect(isRefusal(steep) && [steep.code, steep.input]).toEqual(['outside-limits', 'theta']);
     expect(isRefusal(lowSlope) && [lowSlope.code, lowSlope.input]).toEqual(['outside-limits', 'theta']);
   });
   // Computed by hand from the equations in the slope at 30 degrees: value up to 10 ft², end area, value from there.
@@ -184,10 +187,13 @@ describe('(GCp) of ASCE/SEI 7-16', () => {
       expect(at(1000, 'overhang') - at(1000, 'roof')).toBeCloseTo(corner ? read : -1.0, 9);
     },
   );
-  test('overhang curves of 2B and 2C break at the areas of the roof, but for the end of zone 1 in 2C', () => {
-    const breaks = (rule: GcpRule | undefined) =>
-      rule?.kind === 'curve' ? rule.points.map(([area]) => area) : [];
-    const pairs = (['30.3-2B', '30.3-2C'] as const).flatMap((id) =>
+  test('overhang curves over 7 to 20 and of 2C break at the areas of the roof, but for zone 1 where drawn otherwise', () => {
+    const areas = (curve: GcpCurve) => curve.points.map(([area]) => area);
+    const breaks = (rule: GcpRule | undefined): readonly number[] => {
+      if (rule?.kind === 'between') return [...areas(rule.atLow), ...areas(rule.atHigh)];
+      return rule?.kind === 'curve' ? areas(rule) : [];
+    };
+    const pairs = (['30.3-2B', '30.3-2C', '30.3-2E'] as const).flatMap((id) =>
       roofFiguresOf716[id].zones.map((zone) => {
         const { negative, overhang } = roofFiguresOf716[id];
         return {
@@ -197,11 +203,19 @@ describe('(GCp) of ASCE/SEI 7-16', () => {
         };
       }),
     );
+    expect(pairs.every(({ roof }) => roof.length > 0)).toBe(true);
     const differing = pairs.filter(({ roof, over }) => String(roof) !== String(over));
     expect(differing.map(({ place, over }) => `${place}: ${over}`)).toEqual([
       '30.3-2C 1: 20,350',
       '30.3-2C 2e: 20,350',
+      '30.3-2E 1: 10,100,20,100',
     ]);
+  });
+  test('hip over 27 degrees, downward: 0.9 held to 10 ft², 0.3 from 100 ft²', () => {
+    const at = (A: number) => coefficient('30.3-2H', 'pos', A);
+    expect([at(3), at(10), at(100), at(200)]).toEqual([0.9, 0.9, 0.3, 0.3]);
+    // By hand: halfway on the logarithmic scale.
+    expect(at(Math.sqrt(1000))).toBeCloseTo(0.6, 9);
   });
   test('overhang values keep their step below the roof: 0.8 over 27 degrees', () => {
     for (const zone of roofFiguresOf716['30.3-2D'].zones)
