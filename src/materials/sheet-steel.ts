@@ -15,7 +15,7 @@ export interface SteelThickness {
   readonly designThickness: Inch;
   /** Least base metal that may be delivered: 0.95 of the design thickness. */
   readonly minimumThickness: Inch;
-  /** Nominal thickness of the galvanized sheet of this gauge, coating included. */
+  /** Nominal thickness of the galvanized sheet of this gauge, coating included; recalled from 22 gauge on. */
   readonly coatedThickness?: Inch;
   readonly source: string;
   readonly origin: Origin;

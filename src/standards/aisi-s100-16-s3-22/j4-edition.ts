@@ -1,6 +1,6 @@
 /**
  * Chapter J4 of AISI S100-16 with supplement S3-22: nominal strengths of this edition carry its name in their type,
- * and only this edition's factors accept them. Seen only in a public transcription of chapter J, not in the supplement.
+ * and only this edition's factors accept them. Seen only in a public reproduction of chapter J, not in the supplement.
  */
 import type { Quantity } from '../../quantities/quantity.ts';
 import type { Document, LimitState } from '../aisi-s100-common/screw-terms.ts';

@@ -1,6 +1,6 @@
 /**
  * AISI S100-16 w/S3-22 J4: safety and resistance factors, each limit state its own, and available strength.
- * Seen in a public transcription of chapter J, not in the supplement. The 2.90 of pull-over goes with the 0.90 of this
+ * Seen in a public reproduction of chapter J, not in the supplement. The 2.90 of pull-over goes with the 0.90 of this
  * edition's equation, never with 1.5.
  */
 import type { Lbf } from '../../quantities/quantity.ts';
@@ -12,7 +12,7 @@ import { document, type Nominal } from './j4-edition.ts';
 
 const sheet = { ASD: 2.8, LRFD: 0.55, LSD: 0.45 } as const;
 const screw = { ASD: 3, LRFD: 0.5, LSD: 0.4 } as const;
-const seen = 'seen in a public transcription of chapter J, not in the supplement';
+const seen = 'seen in a public reproduction of chapter J, not in the supplement';
 
 const table: FactorTable = {
   'tilting and bearing': { ...sheet, source: seen },

@@ -15,7 +15,7 @@ import { factor } from './j4-factors.ts';
 const within = (value: unknown, printed: number): void =>
   expect(Math.abs(Number(value) - printed)).toBeLessThanOrEqual(0.06);
 
-describe('factors, S100-16 w/S3-22 J4 (published, a transcription of chapter J)', () => {
+describe('factors, S100-16 w/S3-22 J4 (published, a reproduction of chapter J)', () => {
   for (const [limitState, ASD, LRFD, LSD] of [
     ['tilting and bearing', 2.8, 0.55, 0.45],
     ['pull-out', 2.8, 0.55, 0.45],

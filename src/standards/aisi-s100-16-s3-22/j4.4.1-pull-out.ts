@@ -1,7 +1,7 @@
 /**
  * AISI S100-16 w/S3-22 J4.4.1: one screw pulling out of the sheet that does not touch its head. The supplement
  * multiplies the older strength by 1.63 (α tc)^0.18, α = 1 for inches: 1.00 at 0.0662 in, less in thinner sheet.
- * Origin: a public transcription of chapter J, and the values of AISI D110-16 (306 lb). Own factors: see j4-factors.
+ * Origin: a public reproduction of chapter J, and the values of AISI D110-16 (306 lb). Own factors: see j4-factors.
  */
 import { clause } from '../../trace/clause.ts';
 import { equation } from '../../trace/equation.ts';

@@ -2,7 +2,7 @@
  * AISI S100-16 w/S3-22 J4.4.2: the sheet under the head pulled over head or washer, Pnov = 0.90 t1 d'w Fu1; half of
  * it where the pull comes on one side of the head. A LOWER BOUND: a second equation exists that was not seen, and the
  * condition that picks between them (ductility of the sheet, or the way it is pulled) is not confirmed. Research report
- * RP19-1 found no need to change the older 1.5. Origin: a public transcription of chapter J.
+ * RP19-1 found no need to change the older 1.5. Origin: a public reproduction of chapter J.
  */
 import { ratio } from '../../quantities/quantity.ts';
 import { clause } from '../../trace/clause.ts';

@@ -53,6 +53,14 @@ describe('tilting and bearing, S100-16 J4.3.1', () => {
     }
   });
 
+  test('between, it goes from the least of three to the least of two: at t2/t1 = 2.25 five sixths of the way', () => {
+    const soft = { t1: 0.024, t2: 0.054, d: 0.25, Fu1: 82_000, Fu2: 33_000 };
+    const tilting = 4.2 * Math.sqrt(0.054 ** 3 * 0.25) * 33_000;
+    const bearing = 2.7 * 0.054 * 0.25 * 33_000;
+    expect(tilting).toBeLessThan(0.9 * bearing);
+    expect(tiltingAndBearing(quantities(soft))).toBeCloseTo(tilting + ((bearing - tilting) * 1.25) / 1.5, 6);
+  });
+
   const thickness = fc.double({ min: 0.0135, max: 0.25, noNaN: true });
   const strength = fc.double({ min: 30_000, max: 90_000, noNaN: true });
   const diameter = fc.double({ min: 0.08, max: 0.25, noNaN: true });

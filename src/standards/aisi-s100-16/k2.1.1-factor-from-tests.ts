@@ -1,7 +1,7 @@
 /**
  * AISI S100-16 K2.1.1 (chapter F1 up to the 2012 edition): resistance and safety factor from n tests of one kind.
  * φ = Cφ Mm Fm Pm exp(-β0 (VM² + VF² + CP VP² + VQ²)^0.5), Ω = 1.6/φ. CP = (1 + 1/n) m/(m - 2), m = n - 1, for four
- * tests and more; 5.7 for three. VP counts as at least 0.065. Equations published (a public transcription of K2.1.1);
+ * tests and more; 5.7 for three. VP counts as at least 0.065. Equations published (a public reproduction of K2.1.1);
  * Mm, VM, Fm, VF recalled. The nominal strength is the mean of all results; fewer than three give none.
  */
 import { type Ratio, ratio } from '../../quantities/quantity.ts';
