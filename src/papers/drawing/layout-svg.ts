@@ -1,0 +1,235 @@
+/** The layout as a picture to scale: the view box is in inches, north up. */
+import type { Answer } from '../../answer/answer.ts';
+import type { Region, Ring } from '../../roof/point.ts';
+import { cut } from '../clean-text.ts';
+import { type Hatch, zoneHatches } from '../hatch.ts';
+import { planLength } from '../print-units.ts';
+import { type Words, wordsOf } from '../words/words.ts';
+import { type Box, bordersOf, planBox, seamLines, supportSegments } from './plan-lines.ts';
+import { fastenerGroups } from './svg-fasteners.ts';
+import { element, escaped, label, n } from './svg-text.ts';
+import { svgTitleBlock } from './svg-title-block.ts';
+
+const INK = '#1c2733';
+const BLUE = '#1f4e79';
+
+/** What every part of the drawing needs to know. */
+interface Ground {
+  readonly answer: Answer;
+  readonly words: Words;
+  readonly box: Box;
+  /** Height of ordinary text, in inches on the roof. */
+  readonly size: number;
+  readonly flip: (y: number) => number;
+}
+
+export function layoutSvg(answer: Answer): string {
+  const box = planBox(answer);
+  const size = Math.max(box.right - box.left, box.top - box.bottom, 120) / 80;
+  const flip = (y: number): number => box.top - y + size * 6;
+  const ground: Ground = { answer, words: wordsOf(answer.job.print.language), box, size, flip };
+  const [width, drawn] = [box.right - box.left, box.top - box.bottom];
+  const block = svgTitleBlock(answer, ground.words, { x: box.left, y: drawn + size * 13, width, size });
+  const view = [box.left - size * 4, 0, width + size * 8, drawn + size * 15 + block.height];
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>\n',
+    element(
+      'svg',
+      {
+        xmlns: 'http://www.w3.org/2000/svg',
+        viewBox: view.map(n).join(' '),
+        'font-family': 'Source Sans 3, Source Sans Pro, sans-serif',
+        'font-size': size,
+        fill: INK,
+      },
+      element('title', {}, escaped(cut(block.title, 120))),
+      element(
+        'defs',
+        {},
+        ...patterns(ground),
+        element('rect', { id: 'f', width: side(ground), height: side(ground) }),
+      ),
+      element('rect', { x: view[0] ?? 0, y: 0, width: view[2] ?? 0, height: view[3] ?? 0, fill: '#fff' }),
+      ...zoneShapes(ground),
+      ...lines(ground),
+      ...fastenerGroups(answer, flip, side(ground)),
+      ...zoneLabels(ground),
+      ...borderLabels(ground),
+      ...dimensions(ground),
+      block.text,
+    ),
+    '\n',
+  ].join('');
+}
+
+const side = ({ size }: Ground): number => size / 5;
+
+function pathOf(region: Region, flip: (y: number) => number): string {
+  const ring = (one: Ring) => `M${one.map((p) => `${n(p.x)} ${n(flip(p.y))}`).join('L')}Z`;
+  return region.map(ring).join('');
+}
+
+/** One tile for each family of lines; a zone is filled once for each of its families. */
+function patterns({ answer, size }: Ground): string[] {
+  return zoneHatches(answer.field.zones).flatMap((hatch, zone) =>
+    hatch.map(({ angle, gap }, i) =>
+      element(
+        'pattern',
+        {
+          id: `z${zone}-${i}`,
+          patternUnits: 'userSpaceOnUse',
+          width: gap * size,
+          height: gap * size,
+          patternTransform: `rotate(${-angle})`,
+        },
+        element('path', {
+          d: `M0 ${n((gap * size) / 2)}h${n(gap * size)}`,
+          stroke: INK,
+          'stroke-width': size / 24,
+        }),
+      ),
+    ),
+  );
+}
+
+function zoneShapes({ answer, flip, size }: Ground): string[] {
+  const hatches = zoneHatches(answer.field.zones);
+  return answer.field.pieces.flatMap(({ index, region }) => {
+    const d = pathOf(region, flip);
+    const outline = element('path', { d, fill: 'none', stroke: INK, 'stroke-width': size / 30 });
+    const fills = (hatches[index] as Hatch).map((_, i) =>
+      element('path', { d, fill: `url(#z${index}-${i})`, 'fill-rule': 'evenodd' }),
+    );
+    return [...fills, outline];
+  });
+}
+
+function lines({ answer, flip, size }: Ground): string[] {
+  const d = (list: readonly { from: { x: number; y: number }; to: { x: number; y: number } }[]) =>
+    list.map(({ from, to }) => `M${n(from.x)} ${n(flip(from.y))}L${n(to.x)} ${n(flip(to.y))}`).join('');
+  const path = (data: string, stroke: string, width: number, dash?: string) =>
+    data === ''
+      ? []
+      : [
+          element('path', {
+            d: data,
+            fill: 'none',
+            stroke,
+            'stroke-width': width,
+            ...(dash ? { 'stroke-dasharray': dash } : {}),
+          }),
+        ];
+  const holes = answer.roof.planes.flatMap((plane) => plane.openings.map(({ ring }) => ring));
+  return [
+    ...path(d(seamLines(answer)), BLUE, size / 30),
+    ...path(d(supportSegments(answer)), BLUE, size / 24, `${n(size)} ${n(size / 2)}`),
+    ...path(d(bordersOf(answer)), INK, size / 8),
+    ...holes.map((ring) =>
+      element('path', { d: pathOf([ring], flip), fill: '#fff', stroke: INK, 'stroke-width': size / 12 }),
+    ),
+  ];
+}
+
+/** Text with a halo of paper, so that it can be read over hatching. */
+const over = (size: number) => ({
+  'text-anchor': 'middle',
+  stroke: '#fff',
+  'stroke-width': size / 3,
+  'paint-order': 'stroke',
+});
+
+function zoneLabels({ answer, flip, size, words }: Ground): string[] {
+  const named = answer.field.pieces.flatMap(({ index, region, planArea_ft2 }) => {
+    const ring = region[0];
+    if (!ring || planArea_ft2 * 144 < size * size * 40) return [];
+    const x = ring.reduce((sum, p) => sum + p.x, 0) / ring.length;
+    const y = ring.reduce((sum, p) => sum + p.y, 0) / ring.length;
+    const text = `${words.submittal.zone} ${answer.field.zones[index]?.label ?? ''}`;
+    return [label({ x, y: flip(y), 'font-weight': '600', ...over(size) }, text)];
+  });
+  const holes = answer.roof.planes.flatMap((plane) =>
+    plane.openings.map(({ name, ring }) => {
+      const x = ring.reduce((sum, p) => sum + p.x, 0) / ring.length;
+      const y = ring.reduce((sum, p) => sum + p.y, 0) / ring.length;
+      return label({ x, y: flip(y), 'font-size': size * 0.8, ...over(size) }, cut(name, 40));
+    }),
+  );
+  return [...named, ...holes];
+}
+
+function borderLabels({ answer, flip, size, words }: Ground): string[] {
+  return bordersOf(answer)
+    .filter((edge) => edge.length > size * 8)
+    .map(({ tag, from, to }) => {
+      const [x, y] = [(from.x + to.x) / 2, flip((from.y + to.y) / 2)];
+      const turned = (Math.atan2(flip(to.y) - flip(from.y), to.x - from.x) * 180) / Math.PI;
+      const upright = turned > 90 || turned <= -90 ? turned + 180 : turned;
+      return label(
+        {
+          x,
+          y,
+          dy: -size * 0.4,
+          transform: `rotate(${n(upright)} ${n(x)} ${n(y)})`,
+          'font-size': size * 0.9,
+          ...over(size),
+        },
+        words.edge[tag],
+      );
+    });
+}
+
+function dimensions({ answer, box, flip, size }: Ground): string[] {
+  const { units } = answer.job.print;
+  const below = flip(box.bottom) + size * 3;
+  const beside = box.left - size * 2;
+  const stroke = { stroke: INK, 'stroke-width': size / 20, fill: 'none' };
+  const middle = (flip(box.top) + flip(box.bottom)) / 2;
+  return [
+    element('path', { d: `M${n(box.left)} ${n(below)}H${n(box.right)}`, ...stroke }),
+    element('path', { d: `M${n(beside)} ${n(flip(box.top))}V${n(flip(box.bottom))}`, ...stroke }),
+    ...[
+      [box.left, below],
+      [box.right, below],
+      [beside, flip(box.top)],
+      [beside, flip(box.bottom)],
+    ].map(([x = 0, y = 0]) =>
+      element('path', {
+        d: `M${n(x - size / 2)} ${n(y + size / 2)}L${n(x + size / 2)} ${n(y - size / 2)}`,
+        ...stroke,
+      }),
+    ),
+    label(
+      { x: (box.left + box.right) / 2, y: below, dy: size * 0.35, ...over(size) },
+      planLength(box.right - box.left, units),
+    ),
+    label(
+      {
+        x: beside,
+        y: middle,
+        dy: size * 0.35,
+        transform: `rotate(-90 ${n(beside)} ${n(middle)})`,
+        ...over(size),
+      },
+      planLength(box.top - box.bottom, units),
+    ),
+    ...scaleBar(box.left, below + size * 4, size, units),
+  ];
+}
+
+/** A bar of ten feet or of three metres, for whoever prints it at another scale. */
+function scaleBar(x: number, y: number, size: number, units: 'US' | 'SI'): string[] {
+  const unit = units === 'US' ? 12 : 1000 / 25.4;
+  const parts = units === 'US' ? 10 : 3;
+  const bars = Array.from({ length: parts }, (_, i) =>
+    element('rect', {
+      x: x + i * unit,
+      y,
+      width: unit,
+      height: size / 2,
+      fill: i % 2 === 0 ? INK : '#fff',
+      stroke: INK,
+      'stroke-width': size / 24,
+    }),
+  );
+  return [...bars, label({ x: x + parts * unit + size, y: y + size / 2 }, units === 'US' ? '10 ft' : '3 m')];
+}

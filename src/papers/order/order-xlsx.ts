@@ -1,0 +1,118 @@
+/** The order as a workbook: typed numbers, prices as formulas with their values stored beside them. */
+import type ExcelJS from 'exceljs';
+import type { Answer } from '../../answer/answer.ts';
+import type { Solved } from '../../answer/solve-job.ts';
+import { wordsOf } from '../words/words.ts';
+import { fixZipTime } from './fixed-zip-time.ts';
+import { orderRows, scheduleRows, zoneCountRows } from './order-rows.ts';
+
+/** No clock: the file says when the job is dated, or nothing of worth. */
+const EPOCH = '1980-01-01';
+
+export async function orderXlsx({ answer }: Solved): Promise<Uint8Array> {
+  const { default: Excel } = await import('exceljs');
+  const book = new Excel.Workbook();
+  const date = new Date(`${answer.job.date ?? EPOCH}T00:00:00Z`);
+  book.creator = 'Deckbite';
+  book.lastModifiedBy = 'Deckbite';
+  book.created = date;
+  book.modified = date;
+  orderSheet(book, answer);
+  zoneSheet(book, answer);
+  scheduleSheet(book, answer);
+  return fixZipTime(new Uint8Array(await book.xlsx.writeBuffer()));
+}
+
+type Book = ExcelJS.Workbook;
+type Column = readonly [header: string, key: string, width: number, format?: string];
+
+function sheetOf(book: Book, name: string, columns: readonly Column[]): ExcelJS.Worksheet {
+  const sheet = book.addWorksheet(name, {
+    views: [{ state: 'frozen', ySplit: 1 }],
+    pageSetup: { orientation: 'landscape', fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
+  });
+  sheet.columns = columns.map(([header, key, width, numFmt]) => ({
+    header,
+    key,
+    width,
+    ...(numFmt === undefined ? {} : { style: { numFmt } }),
+  }));
+  const head = sheet.getRow(1);
+  head.font = { bold: true };
+  head.alignment = { wrapText: true, vertical: 'top' };
+  head.border = { bottom: { style: 'medium' } };
+  return sheet;
+}
+
+/** What XML cannot hold is dropped; everything else stays as written, as plain text. */
+const plain = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\ufffe\uffff]/gu, ' ');
+
+const WHOLE = '#,##0';
+const MONEY = '#,##0.00';
+
+function orderSheet(book: Book, answer: Answer): void {
+  const w = wordsOf(answer.job.print.language);
+  const { currency, total, weight_lbf } = answer.takeoff;
+  const sheet = sheetOf(book, w.order.sheetOrder, [
+    [w.order.item, 'item', 16],
+    [w.order.designation, 'designation', 44],
+    [w.order.kind, 'kind', 9],
+    [w.order.colour, 'colour', 14],
+    [w.order.serves, 'serves', 40],
+    [w.order.count, 'count', 10, WHOLE],
+    [w.order.withWaste, 'withWaste', 11, WHOLE],
+    [w.order.pack, 'pack', 9, WHOLE],
+    [w.order.packs, 'packs', 9, WHOLE],
+    [w.order.ordered, 'ordered', 10, WHOLE],
+    [`${w.order.unitPrice}, ${currency}`, 'unitPrice', 12, '#,##0.0000'],
+    [`${w.order.price}, ${currency}`, 'price', 13, MONEY],
+    [`${w.order.weight}, lb`, 'weight_lbf', 11, '#,##0.0'],
+  ]);
+  const rows = orderRows(answer);
+  rows.forEach(({ price, ...row }, i) => {
+    const texts = Object.fromEntries(
+      Object.entries(row).map(([key, value]) => [key, typeof value === 'string' ? plain(value) : value]),
+    );
+    sheet.addRow({ ...texts, price: { formula: `J${i + 2}*K${i + 2}`, result: price } });
+  });
+  const last = rows.length + 1;
+  const sum = (column: string, result: number) =>
+    rows.length === 0 ? result : { formula: `SUM(${column}2:${column}${last})`, result };
+  const foot = sheet.addRow({
+    item: w.order.total,
+    price: sum('L', total),
+    weight_lbf: sum('M', weight_lbf),
+  });
+  foot.font = { bold: true };
+  foot.border = { top: { style: 'medium' } };
+}
+
+function zoneSheet(book: Book, answer: Answer): void {
+  const w = wordsOf(answer.job.print.language);
+  const sheet = sheetOf(book, w.order.sheetZones, [
+    [w.order.item, 'item', 16],
+    [w.order.connection, 'connection', 28],
+    [w.order.zone, 'zone', 14],
+    [w.order.count, 'count', 12, WHOLE],
+  ]);
+  for (const row of zoneCountRows(answer)) sheet.addRow({ ...row, zone: plain(row.zone) });
+}
+
+function scheduleSheet(book: Book, answer: Answer): void {
+  const w = wordsOf(answer.job.print.language);
+  const sheet = sheetOf(book, w.order.sheetSchedule, [
+    [w.order.connection, 'connection', 28],
+    [w.order.item, 'item', 16],
+    [w.order.zone, 'zone', 14],
+    [`${w.order.spacing}, in`, 'spacing_in', 12, '0.00'],
+    [w.order.each, 'each', 10, WHOLE],
+    [`${w.order.load}, lbf`, 'load_lbf', 12, '0.0'],
+    [w.order.governing, 'governing', 22],
+    [w.order.ratio, 'ratio', 10, '0.00'],
+    [w.order.verdict, 'verdict', 16],
+  ]);
+  for (const row of scheduleRows(answer)) {
+    const { load_lbf, ratio, ...known } = row;
+    sheet.addRow({ ...known, load_lbf: load_lbf ?? null, ratio: ratio ?? null });
+  }
+}
