@@ -255,7 +255,7 @@ describe('bad input', () => {
       changed('a-boathouse', ['wind.exposure', 'E']),
       'wind.exposure: must be one of: B, C, D',
     ],
-    ['a document that is no object', [] as never, '(the document): must be a object'],
+    ['a document that is no object', [] as never, '(the document): must be an object'],
     [
       'several faults at once',
       changed('a-boathouse', ['wind.speed', '141'], ['roof.slope', 'steep']),

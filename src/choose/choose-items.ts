@@ -109,15 +109,17 @@ function tryItem(
   design: Design,
   ruledOut: string | undefined,
 ): Candidate {
-  const chain = chainOf(item, connection, design);
+  const chain = {
+    ...chainOf(item, connection, design),
+    ...(ruledOut === undefined ? {} : { misfit: ruledOut }),
+  };
   const lines = where.map((at) => lineFor(chain, at, design));
   const count = where.reduce((sum, at, i) => sum + roughCount(connection, lines[i] as ScheduleLine, at), 0);
   return {
     item,
     chain,
     lines,
-    fallsShort:
-      lines.filter((line) => line.verdict === 'falls short').length + (ruledOut === undefined ? 0 : 1),
+    fallsShort: lines.filter((line) => line.verdict === 'falls short').length,
     unproven: lines.reduce(
       (sum, line) => sum + line.checks.filter((check) => check.verdict === 'unproven').length,
       0,

@@ -3,7 +3,7 @@ import { type Connection, isPieceMeal } from '../connections/connection.ts';
 import { tributaryOf } from '../connections/demand.ts';
 import { insulationCapacity } from '../links/insulation-bearing.ts';
 import { panelSystemCapacity } from '../links/panel-system.ts';
-import { type Capacity, check, type LinkCheck, type Verdict, worst } from '../links/verdict.ts';
+import { type Capacity, check, type LinkCheck, misfit, type Verdict, worst } from '../links/verdict.ts';
 import { type SqFt, sqft } from '../quantities/quantity.ts';
 import { isRefusal, refusalText } from '../trace/refusal.ts';
 import type { Trace } from '../trace/step.ts';
@@ -16,6 +16,8 @@ export interface Chain {
   readonly capacities: readonly Capacity[];
   /** Screw tension over seam pull; 1 without a clip, nothing while the clip's lever arms are not known. */
   readonly prying: number | undefined;
+  /** Why the item does not fit the build-up, when a person chose it all the same. */
+  readonly misfit?: string;
 }
 
 export interface Cell {
@@ -41,7 +43,8 @@ export function evaluateLine(chain: Chain, cell: Cell, design: Design, trace?: T
   const capacities = connection.primary
     ? [...spacingLinks(cell.spacing, area.place_ft2, design, trace), ...chain.capacities]
     : chain.capacities;
-  const checks = capacities.map((capacity) => checkLink(capacity, demands, place, cell.zone, chain, design));
+  const carried = capacities.map((capacity) => checkLink(capacity, demands, place, cell.zone, chain, design));
+  const checks = chain.misfit === undefined ? carried : [misfit(chain.misfit), ...carried];
   const governing = governingOf(checks);
   const decisive = checks[governing];
   const panel = checks.filter((c) => c.capacity.link === 'panel system').map((c) => c.verdict);

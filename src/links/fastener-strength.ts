@@ -1,5 +1,5 @@
 /** The fastener's own strength in tension, and a clip's tested uplift. */
-import { lbf, ratio } from '../quantities/quantity.ts';
+import { inch, lbf, ratio } from '../quantities/quantity.ts';
 import type { Clip, Rivet, Screw } from '../shelf/item.ts';
 import { equation } from '../trace/equation.ts';
 import { isRefusal, refusalText } from '../trace/refusal.ts';
@@ -24,7 +24,7 @@ export function screwTension(screw: Screw, { steel, method }: LinkContext, trace
       cites: 'no evidence',
       because: `the tensile strength of ${screw.id} itself is not on the shelf`,
     };
-  const value = steel.screwTension({ Pnts: lbf(screw.tension.value) }, method, trace);
+  const value = steel.screwTension({ Pnts: lbf(screw.tension.value), d: inch(screw.diameter) }, method, trace);
   if (isRefusal(value))
     return {
       ...base,

@@ -25,6 +25,7 @@ export const linkNames = [
   'rivet in tension',
   'deck to frame',
   'insulation',
+  'fit',
 ] as const;
 export type LinkName = (typeof linkNames)[number];
 
@@ -60,6 +61,21 @@ export function check(capacity: Capacity, demand: number | undefined): LinkCheck
     return { capacity, demand, ratio: undefined, verdict: 'unproven' };
   const ratio = demand <= 0 ? 0 : demand / capacity.value;
   return { capacity, demand, ratio, verdict: ratio <= 1 ? 'holds' : 'falls short' };
+}
+
+/** An item a person insists on although it does not fit its build-up: it falls short, whatever it could carry. */
+export function misfit(because: string): LinkCheck {
+  const capacity: Capacity = {
+    link: 'fit',
+    of: 'fastener',
+    unit: 'lbf',
+    value: undefined,
+    evidence: 'common practice',
+    cites: 'the build-up',
+    because,
+    remarks: [],
+  };
+  return { capacity, demand: undefined, ratio: undefined, verdict: 'falls short' };
 }
 
 /** The worst of several: falling short before unproven before holding. No check at all proves nothing. */

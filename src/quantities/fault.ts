@@ -40,11 +40,21 @@ function meantAlternative(errors: readonly (readonly Issue[])[]): readonly Issue
   return errors.reduce((best, list) => (depth(list) > depth(best) ? list : best), errors[0] ?? []);
 }
 
+const kinds: Readonly<Record<string, string>> = {
+  string: 'text in quotes, with its unit where it is a quantity',
+  number: 'a number without quotes',
+  int: 'a whole number',
+  object: 'an object in braces',
+  array: 'a list in brackets',
+  boolean: 'true or false',
+};
+const kind = (expected: string): string => kinds[expected] ?? expected;
+
 function plainMessage(issue: Issue): string {
-  if (issue.code === 'invalid_type') {
-    if (issue.input === undefined) return `is missing; give a ${issue.expected}`;
-    return `must be ${issue.expected === 'string' ? 'text in quotes, with its unit where it is a quantity' : `a ${issue.expected}`}`;
-  }
+  if (issue.code === 'invalid_type')
+    return issue.input === undefined
+      ? `is missing; give ${kind(issue.expected)}`
+      : `must be ${kind(issue.expected)}`;
   if (issue.code === 'invalid_value') return `must be one of: ${issue.values.map(String).join(', ')}`;
   return issue.message;
 }
