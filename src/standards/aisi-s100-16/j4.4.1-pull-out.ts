@@ -12,7 +12,7 @@ import type { Nominal } from './j4-edition.ts';
 const cites = 'AISI S100-16 J4.4.1';
 
 /** Eq. J4.4.1-1. */
-const Pnot = equation({
+export const pullOutEquation = equation({
   clause: cites,
   gives: 'Pnot',
   unit: 'lbf',
@@ -27,8 +27,8 @@ export const pullOut = clause({
   cites,
   inputs: pullOutInputs,
   gives: { symbol: 'Pnot', unit: 'lbf' },
-  compute: (values, trace) => Pnot(values, trace) as Nominal<'pull-out'>,
+  compute: (values, trace) => pullOutEquation(values, trace) as Nominal<'pull-out'>,
 });
 
 /** The same over columns of screws and sheets. */
-export const pullOutColumn = () => columnOf(pullOutInputs, Pnot);
+export const pullOutColumn = () => columnOf(pullOutInputs, pullOutEquation);
