@@ -1,6 +1,8 @@
 /** What a reader must know before using an answer: readings taken, conflicts of guidance, doubts of evidence. */
 import type { Design } from '../choose/design.ts';
 import type { ConnectionChoice } from '../choose/schedule.ts';
+import { known } from '../job/stated.ts';
+import { SALT_LINE_FT } from '../links/metal-rules.ts';
 
 export function remarksOf(
   { basis, roof, field, job, parts }: Design,
@@ -20,6 +22,10 @@ export function remarksOf(
       parts.clip
         ? `No clip is named; ${parts.clip.id} is the cheapest on the shelf for this seam.`
         : 'No clip is named and none on the shelf fits the seam; every link of the clip is unproven.',
+    );
+  if (known(job.place.saltWater) === undefined)
+    own.push(
+      `The distance to salt water is not known: metals are judged as inland; within ${SALT_LINE_FT} ft other items would be asked for.`,
     );
   for (const override of job.overrides)
     own.push(

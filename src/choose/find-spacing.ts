@@ -55,8 +55,10 @@ function freeLine(
   const cap = capOf(connection, design);
   const all = chalkable(design.job.print.units);
   if (!connection.primary) {
-    const list = [cap, ...all.filter((s) => s < cap)];
-    return firstThatHolds(list, (s) => try_(s, s === cap ? 'practice' : 'calculation'));
+    // Usual spacings are in inches; a metric crew chalks the next whole one below.
+    const usual = design.job.print.units === 'SI' ? (all.find((s) => s <= cap) ?? cap) : cap;
+    const list = [usual, ...all.filter((s) => s < usual)];
+    return firstThatHolds(list, (s) => try_(s, s === usual ? 'practice' : 'calculation'));
   }
   const calculated = firstThatHolds(all, (s) => try_(s, 'calculation'));
   if (calculated.spacing_in <= cap) return calculated;

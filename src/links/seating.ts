@@ -15,8 +15,3 @@ export function seatedThread(
   const threadTo = screw.length - screw.point.length;
   return Math.max(0, Math.min(threadTo, stack + thickness) - Math.max(threadFrom, stack));
 }
-
-/** Penetration of the screw into the holding ply, point included. */
-export function penetration(screw: Pick<Screw, 'length'>, stack: number, thickness: number): number {
-  return Math.max(0, Math.min(screw.length - stack, thickness));
-}
