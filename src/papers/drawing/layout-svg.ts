@@ -5,6 +5,7 @@ import { cut } from '../clean-text.ts';
 import { type Hatch, zoneHatches } from '../hatch.ts';
 import { planLength } from '../print-units.ts';
 import { type Words, wordsOf } from '../words/words.ts';
+import { labelPlace } from './label-point.ts';
 import { type Box, bordersOf, planBox, seamLines, supportSegments } from './plan-lines.ts';
 import { fastenerGroups } from './svg-fasteners.ts';
 import { element, escaped, label, n } from './svg-text.ts';
@@ -12,6 +13,8 @@ import { svgTitleBlock } from './svg-title-block.ts';
 
 const INK = '#1c2733';
 const BLUE = '#1f4e79';
+/** Gap of the hatch lines against the size of text. */
+const GRAIN = 0.6;
 
 /** What every part of the drawing needs to know. */
 interface Ground {
@@ -29,8 +32,8 @@ export function layoutSvg(answer: Answer): string {
   const flip = (y: number): number => box.top - y + size * 6;
   const ground: Ground = { answer, words: wordsOf(answer.job.print.language), box, size, flip };
   const [width, drawn] = [box.right - box.left, box.top - box.bottom];
-  const block = svgTitleBlock(answer, ground.words, { x: box.left, y: drawn + size * 13, width, size });
-  const view = [box.left - size * 4, 0, width + size * 8, drawn + size * 15 + block.height];
+  const block = svgTitleBlock(answer, ground.words, { x: box.left, y: drawn + size * 17, width, size });
+  const view = [box.left - size * 4, 0, width + size * 8, drawn + size * 17 + block.height];
   return [
     '<?xml version="1.0" encoding="UTF-8"?>\n',
     element(
@@ -62,7 +65,7 @@ export function layoutSvg(answer: Answer): string {
   ].join('');
 }
 
-const side = ({ size }: Ground): number => size / 5;
+const side = ({ size }: Ground): number => size / 6;
 
 function pathOf(region: Region, flip: (y: number) => number): string {
   const ring = (one: Ring) => `M${one.map((p) => `${n(p.x)} ${n(flip(p.y))}`).join('L')}Z`;
@@ -78,12 +81,12 @@ function patterns({ answer, size }: Ground): string[] {
         {
           id: `z${zone}-${i}`,
           patternUnits: 'userSpaceOnUse',
-          width: gap * size,
-          height: gap * size,
+          width: gap * size * GRAIN,
+          height: gap * size * GRAIN,
           patternTransform: `rotate(${-angle})`,
         },
         element('path', {
-          d: `M0 ${n((gap * size) / 2)}h${n(gap * size)}`,
+          d: `M0 ${n((gap * size * GRAIN) / 2)}h${n(gap * size * GRAIN)}`,
           stroke: INK,
           'stroke-width': size / 24,
         }),
@@ -138,14 +141,16 @@ const over = (size: number) => ({
   'paint-order': 'stroke',
 });
 
-function zoneLabels({ answer, flip, size, words }: Ground): string[] {
-  const named = answer.field.pieces.flatMap(({ index, region, planArea_ft2 }) => {
-    const ring = region[0];
-    if (!ring || planArea_ft2 * 144 < size * size * 40) return [];
-    const x = ring.reduce((sum, p) => sum + p.x, 0) / ring.length;
-    const y = ring.reduce((sum, p) => sum + p.y, 0) / ring.length;
-    const text = `${words.submittal.zone} ${answer.field.zones[index]?.label ?? ''}`;
-    return [label({ x, y: flip(y), 'font-weight': '600', ...over(size) }, text)];
+function zoneLabels({ answer, flip, size }: Ground): string[] {
+  const named = answer.field.pieces.flatMap(({ index, region }) => {
+    const text = answer.field.zones[index]?.label ?? '';
+    const long = text.length * size * 0.65;
+    const place = labelPlace(region);
+    if (!place || Math.min(place.width, place.height) < size * 1.1) return [];
+    if (Math.max(place.width, place.height) < long) return [];
+    const [x, y] = [place.at.x, flip(place.at.y)];
+    const turned = place.width < long ? { transform: `rotate(-90 ${n(x)} ${n(y)})` } : {};
+    return [label({ x, y, dy: size * 0.35, 'font-weight': '600', ...turned, ...over(size) }, text)];
   });
   const holes = answer.roof.planes.flatMap((plane) =>
     plane.openings.map(({ name, ring }) => {
@@ -212,7 +217,7 @@ function dimensions({ answer, box, flip, size }: Ground): string[] {
       },
       planLength(box.top - box.bottom, units),
     ),
-    ...scaleBar(box.left, below + size * 4, size, units),
+    ...scaleBar(box.left, below + size * 3, size, units),
   ];
 }
 

@@ -82,8 +82,8 @@ function fastenerRows({ choices, layout }: Answer, words: Words): string[] {
     if (count === 0) return [];
     return [
       cut(
-        `■ ${connectionName(connection.id, words)}: ${grouped(count)}, ${item?.id ?? words.submittal.nothingFits}`,
-        60,
+        `■ ${connectionName(connection.id, words)}: ${grouped(count)} ${words.submittal.places}, ${item?.id ?? words.submittal.nothingFits}`,
+        54,
       ),
     ];
   });
@@ -93,13 +93,13 @@ function titleRows({ job, shelf, field, basis, count }: Answer, words: Words): s
   const { sheet } = words;
   return [
     'Deckbite',
-    cut(job.name, 44),
-    cut(`${sheet.reference}: ${job.reference}`, 44),
+    cut(job.name, 38),
+    cut(`${sheet.reference}: ${job.reference}`, 38),
     `${sheet.revision} ${job.revision}${job.date ? `, ${job.date}` : ''}`,
-    cut(`${sheet.shelf}: ${shelf.name}`, 44),
+    cut(`${sheet.shelf}: ${shelf.name}`, 38),
     `${sheet.edition} ${shelf.edition}, ${shelf.date}`,
-    cut(`${sheet.basis}: ${field.cites}, ${basis.method}`, 44),
-    words.submittal.counts(count.holds, count.fallsShort, count.unproven),
+    cut(`${sheet.basis}: ${field.cites}, ${basis.method}`, 38),
+    words.sheet.shortCounts(count.holds, count.fallsShort, count.unproven),
     words.crew.notPlan,
   ];
 }

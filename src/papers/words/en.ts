@@ -1,6 +1,7 @@
 /** Headings and words of the papers in English: the catalogue every other language must match key by key. */
 import { enCrew } from './en-crew.ts';
 import { enLimits } from './en-limits.ts';
+import { enPath } from './en-path.ts';
 
 export const en = {
   verdict: { holds: 'holds', 'falls short': 'falls short', unproven: 'unproven' },
@@ -73,6 +74,8 @@ export const en = {
     basis: 'Basis',
     page: (n: number, of: number) => `page ${n} of ${of}`,
     verdicts: 'Verdicts',
+    shortCounts: (holds: number, short: number, unproven: number) =>
+      `${holds} hold · ${short} fall short · ${unproven} unproven`,
     continued: 'continued',
   },
   submittal: {
@@ -91,6 +94,7 @@ export const en = {
     assumedBecause: 'assumed:',
     zone: 'zone',
     zones: 'zones',
+    places: 'places',
     roofPlan: 'Roof plan',
     planNote: 'Plan view, dimensions in plan. North of the drawing is up the page.',
     fastenersDrawn: (what: string, n: string) => `Squares: ${what}, ${n} places.`,
@@ -142,6 +146,7 @@ export const en = {
     proofUnits: 'Formulas are worked in the units of their standard.',
     loadOnOne: 'Load on one fastener',
     link: 'Link',
+    notedBefore: 'as noted before',
     noWorking: 'No working: nothing is known to work from.',
     capacity: 'may carry',
     demand: 'must carry',
@@ -226,5 +231,6 @@ export const en = {
     verdict: 'verdict',
   },
   limits: enLimits,
+  path: enPath,
   crew: enCrew,
 } as const;

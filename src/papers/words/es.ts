@@ -1,6 +1,7 @@
 /** Headings and words of the papers in Spanish, as heard on US job sites. */
 import { esCrew } from './es-crew.ts';
 import { esLimits } from './es-limits.ts';
+import { esPath } from './es-path.ts';
 import type { Words } from './words.ts';
 
 export const es: Words = {
@@ -73,6 +74,8 @@ export const es: Words = {
     basis: 'Normas',
     page: (n, of) => `página ${n} de ${of}`,
     verdicts: 'Veredictos',
+    shortCounts: (holds, short, unproven) =>
+      `${holds} resisten · ${short} no alcanzan · ${unproven} sin comprobar`,
     continued: 'continúa',
   },
   submittal: {
@@ -91,6 +94,7 @@ export const es: Words = {
     assumedBecause: 'supuesto:',
     zone: 'zona',
     zones: 'zonas',
+    places: 'puntos',
     roofPlan: 'Planta del techo',
     planNote: 'Vista en planta, medidas en planta. El norte del dibujo está hacia arriba.',
     fastenersDrawn: (what, n) => `Cuadros: ${what}, ${n} puntos.`,
@@ -141,6 +145,7 @@ export const es: Words = {
     proofUnits: 'Las fórmulas se trabajan en las unidades de su norma.',
     loadOnOne: 'Carga en una fijación',
     link: 'Eslabón',
+    notedBefore: 'como ya se anotó',
     noWorking: 'Sin cálculo: no hay datos con qué calcular.',
     capacity: 'puede soportar',
     demand: 'debe soportar',
@@ -225,5 +230,6 @@ export const es: Words = {
     verdict: 'veredicto',
   },
   limits: esLimits,
+  path: esPath,
   crew: esCrew,
 };
