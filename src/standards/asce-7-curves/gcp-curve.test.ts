@@ -60,6 +60,11 @@ describe('a (GCp) curve', () => {
     expect(gcpOn(bent, 'figure', sqft(99.999))).toBeCloseTo(-1.6, 5);
     expect(gcpOn(bent, 'figure', sqft(100.001))).toBeCloseTo(-1.6, 4);
   });
+  test('of wall zone 5 pulls 1.4 up to 10 ft², 0.8 from 500 ft² and 1.1 halfway on the logarithmic scale', () => {
+    const at = (area: number) => gcpOn(walls.negative5, 'figure', sqft(area));
+    expect([at(10), at(500)]).toEqual([-1.4, -0.8]);
+    expect(at(Math.sqrt(5000))).toBeCloseTo(-1.1, 9);
+  });
   test('with one point is the same everywhere', () => {
     expect(gcpOn(curve('published', [10, -1.1]), 'figure', sqft(3000))).toBe(-1.1);
   });
