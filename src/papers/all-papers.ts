@@ -5,6 +5,7 @@ import { layoutDxf } from './drawing/layout-dxf.ts';
 import { layoutSvg } from './drawing/layout-svg.ts';
 import { orderCsv } from './order/order-csv.ts';
 import { orderXlsx } from './order/order-xlsx.ts';
+import { submittalPdf } from './submittal/submittal-pdf.ts';
 
 export interface Paper {
   readonly name: string;
@@ -12,6 +13,7 @@ export interface Paper {
 }
 
 const makers: Readonly<Record<string, (solved: Solved) => Paper['bytes'] | Promise<Paper['bytes']>>> = {
+  'submittal.pdf': submittalPdf,
   'order.csv': orderCsv,
   'order.xlsx': orderXlsx,
   'layout.svg': ({ answer }) => layoutSvg(answer),

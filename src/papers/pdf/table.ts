@@ -30,6 +30,8 @@ export interface Row {
   /** Starts a group: a stronger rule above. */
   readonly group?: boolean;
   readonly bold?: boolean;
+  /** First cell when the row comes first on a page in the middle of its group. */
+  readonly leadAgain?: Cell;
 }
 
 const GAP = 7;
@@ -42,13 +44,18 @@ export function table(sheet: Sheet, columns: readonly Column[], rows: readonly R
   const first = rows[0];
   sheet.room(30 + (first ? heightOf(sheet, columns, widths, first) : 0));
   head();
-  rows.forEach((row, i) => {
-    const height = heightOf(sheet, columns, widths, row);
+  let onPage = 0;
+  for (const given of rows) {
+    let row = given;
+    let height = heightOf(sheet, columns, widths, row);
     if (sheet.y + height > sheet.bottom) {
       sheet.newPage();
       head();
+      onPage = 0;
+      if (row.leadAgain !== undefined) row = { ...row, cells: [row.leadAgain, ...row.cells.slice(1)] };
+      height = heightOf(sheet, columns, widths, row);
     }
-    if (i > 0)
+    if (onPage++ > 0)
       sheet.pen.rule(
         sheet.left,
         sheet.y,
@@ -57,7 +64,7 @@ export function table(sheet: Sheet, columns: readonly Column[], rows: readonly R
       );
     drawRow(sheet, columns, widths, row, height);
     sheet.y += height;
-  });
+  }
   sheet.pen.rule(sheet.left, sheet.y, sheet.width, { width: 0.8 });
   sheet.y += 8;
 }

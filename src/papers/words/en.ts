@@ -7,6 +7,7 @@ export const en = {
   verdict: { holds: 'holds', 'falls short': 'falls short', unproven: 'unproven' },
   standing: { given: 'given', assumed: 'assumed', asked: 'to ask' },
   link: {
+    fit: 'fit',
     'panel system': 'panel system',
     clip: 'clip',
     'pull-over': 'pull-over',

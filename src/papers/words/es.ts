@@ -8,6 +8,7 @@ export const es: Words = {
   verdict: { holds: 'resiste', 'falls short': 'no alcanza', unproven: 'sin comprobar' },
   standing: { given: 'dado', assumed: 'supuesto', asked: 'por preguntar' },
   link: {
+    fit: 'ajuste a la conexión',
     'panel system': 'sistema de panel',
     clip: 'clip',
     'pull-over': 'desgarre bajo la cabeza',

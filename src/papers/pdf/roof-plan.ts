@@ -1,0 +1,188 @@
+/** The roof in plan: hatched zones with their names, borders, seams, openings, overall dimensions, fasteners. */
+import type { FastenerSet } from '../../layout/fastener-set.ts';
+import type { Point, Ring } from '../../roof/point.ts';
+import { labelPlace } from '../drawing/label-point.ts';
+import { bordersOf, planBox, seamLines, supportSegments } from '../drawing/plan-lines.ts';
+import { zoneHatches } from '../hatch.ts';
+import { planLength } from '../print-units.ts';
+import { BLUE, FAINT, INK, PAPER, type Pen, type Spot } from './pen.ts';
+import type { Sheet } from './sheet.ts';
+
+export interface PlanOptions {
+  /** The drawing's place and greatest size. */
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** Size of the names of zones. */
+  readonly size: number;
+  readonly sets: readonly FastenerSet[];
+  readonly lines: boolean;
+  /** What stands in a zone, in place of its name. */
+  readonly textOf?: (zone: number) => readonly string[];
+  readonly edges: boolean;
+}
+
+/** Grain of the hatches, in points. */
+const GRAIN = 5.5;
+/** Left and below for the dimensions. */
+const MARGIN = 26;
+
+export interface PlanPlace {
+  readonly toPage: (p: Point) => Spot;
+  readonly scale: number;
+  readonly bottom: number;
+}
+
+export function roofPlan(sheet: Sheet, options: PlanOptions): PlanPlace {
+  const { answer } = sheet.plan;
+  const box = planBox(answer);
+  const scale = Math.min(
+    (options.width - MARGIN - 10) / (box.right - box.left),
+    (options.height - MARGIN - 8) / (box.top - box.bottom),
+  );
+  const drawn = (box.right - box.left) * scale;
+  const left = options.x + MARGIN + (options.width - MARGIN - 10 - drawn) / 2;
+  const top = options.y + 8;
+  const toPage = (p: Point): Spot => ({
+    x: left + (p.x - box.left) * scale,
+    y: top + (box.top - p.y) * scale,
+  });
+  const place: PlanPlace = { toPage, scale, bottom: top + (box.top - box.bottom) * scale + MARGIN };
+  zones(sheet, place);
+  if (options.lines) segments(sheet, place);
+  openings(sheet, place);
+  fasteners(sheet.pen, place, options.sets);
+  borders(sheet, place, options);
+  zoneNames(sheet, place, options);
+  dimensions(sheet, place);
+  return place;
+}
+
+const onPage = (ring: Ring, { toPage }: PlanPlace): Spot[] => ring.map(toPage);
+
+function zones({ pen, plan: { answer } }: Sheet, place: PlanPlace): void {
+  const hatches = zoneHatches(answer.field.zones);
+  for (const { index, region } of answer.field.pieces) {
+    const rings = region.map((ring) => onPage(ring, place));
+    pen.hatch(rings, hatches[index] ?? [], GRAIN, { width: 0.3 });
+    for (const ring of rings) pen.path(ring, { width: 0.35 }, true);
+  }
+}
+
+function segments({ pen, plan: { answer } }: Sheet, place: PlanPlace): void {
+  for (const { from, to } of seamLines(answer))
+    pen.path([place.toPage(from), place.toPage(to)], { color: BLUE, width: 0.2 });
+  for (const { from, to } of supportSegments(answer))
+    pen.path([place.toPage(from), place.toPage(to)], { color: BLUE, width: 0.3, dash: [3, 1.5] });
+}
+
+function openings({ pen, plan: { answer } }: Sheet, place: PlanPlace): void {
+  for (const plane of answer.roof.planes)
+    for (const { ring, name } of plane.openings) {
+      const page = onPage(ring, place);
+      pen.fill([page], PAPER);
+      pen.path(page, { width: 0.7 }, true);
+      const [a, , c] = page;
+      if (!a || !c) continue;
+      pen.path([a, c], { color: FAINT, width: 0.3 });
+      const width = Math.abs(c.x - a.x);
+      const text = pen.lines(name, { width: Math.max(40, width), size: 6, most: 1 })[0] ?? '';
+      halo(pen, text, (a.x + c.x) / 2, (a.y + c.y) / 2 + 2, 6, false);
+    }
+}
+
+function fasteners(pen: Pen, place: PlanPlace, sets: readonly FastenerSet[]): void {
+  const half = 0.55;
+  const { doc } = pen;
+  for (const set of sets) {
+    for (let i = 0; i < set.count; i++) {
+      const p = place.toPage({ x: set.x[i] as number, y: set.y[i] as number });
+      doc.rect(p.x - half, p.y - half, 2 * half, 2 * half);
+    }
+    if (set.count > 0) doc.fill(INK);
+  }
+}
+
+function borders({ pen, plan: { answer, words } }: Sheet, place: PlanPlace, { edges }: PlanOptions): void {
+  for (const { tag, from, to, length } of bordersOf(answer)) {
+    const [a, b] = [place.toPage(from), place.toPage(to)];
+    pen.path([a, b], { width: 1.1 });
+    const name = words.edge[tag];
+    if (!edges || length * place.scale < pen.width(name, { size: 7 }) * 2) continue;
+    turnedText(pen, name, a, b, 7);
+  }
+}
+
+/** Along a line, above it, never upside down. */
+function turnedText(pen: Pen, text: string, a: Spot, b: Spot, size: number): void {
+  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+  const turn = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
+  const upright = turn > 89.9 ? turn - 180 : turn <= -90.1 ? turn + 180 : turn;
+  pen.doc.save().rotate(upright, { origin: [middle.x, middle.y] });
+  halo(pen, text, middle.x, middle.y - 2.4, size, false);
+  pen.doc.restore();
+}
+
+/** Centred text on a patch of paper, so that hatching does not run through it. */
+function halo(pen: Pen, text: string, x: number, baseline: number, size: number, bold: boolean): void {
+  const type = { size, face: bold ? 'bold' : 'regular', align: 'center' } as const;
+  const width = pen.width(text, type);
+  pen.doc.rect(x - width / 2 - 1.2, baseline - size * 0.76, width + 2.4, size).fill(PAPER);
+  pen.line(text, x, baseline, type);
+}
+
+function zoneNames({ pen, plan: { answer } }: Sheet, place: PlanPlace, { size, textOf }: PlanOptions): void {
+  for (const { index, region } of answer.field.pieces) {
+    const spot = labelPlace(region);
+    if (!spot) continue;
+    const texts = textOf?.(index) ?? [answer.field.zones[index]?.label ?? ''];
+    const width = Math.max(...texts.map((text) => pen.width(text, { size, face: 'bold' }))) + 4;
+    const height = texts.length * size * 1.05;
+    const [free, high] = [spot.width * place.scale, spot.height * place.scale];
+    const turned = free < width || (high > free * 3 && free < width * 2 && high > width);
+    const [along, across] = turned ? [high, free] : [free, high];
+    if (along < width || across < height * 0.9) continue;
+    const at = place.toPage(spot.at);
+    pen.doc.save();
+    if (turned) pen.doc.rotate(-90, { origin: [at.x, at.y] });
+    texts.forEach((text, i) => {
+      halo(pen, text, at.x, at.y + size * 0.35 + (i - (texts.length - 1) / 2) * size * 1.05, size, true);
+    });
+    pen.doc.restore();
+  }
+}
+
+function dimensions({ pen, plan: { answer } }: Sheet, { toPage }: PlanPlace): void {
+  const box = planBox(answer);
+  const { units } = answer.job.print;
+  const low = toPage({ x: box.left, y: box.bottom });
+  const high = toPage({ x: box.right, y: box.top });
+  const y = low.y + 15;
+  const x = low.x - 15;
+  const tick = (a: number, b: number) =>
+    pen.path([
+      { x: a - 2.5, y: b + 2.5 },
+      { x: a + 2.5, y: b - 2.5 },
+    ]);
+  pen.path([
+    { x: low.x, y },
+    { x: high.x, y },
+  ]);
+  pen.path([
+    { x, y: low.y },
+    { x, y: high.y },
+  ]);
+  for (const [a, b] of [
+    [low.x, y],
+    [high.x, y],
+    [x, low.y],
+    [x, high.y],
+  ] as const)
+    tick(a, b);
+  halo(pen, ` ${planLength(box.right - box.left, units)} `, (low.x + high.x) / 2, y + 2.8, 8, false);
+  const middle = (low.y + high.y) / 2;
+  pen.doc.save().rotate(-90, { origin: [x, middle] });
+  halo(pen, ` ${planLength(box.top - box.bottom, units)} `, x, middle + 2.8, 8, false);
+  pen.doc.restore();
+}

@@ -1,0 +1,43 @@
+/** The inputs of a job as rows under heads, with their standing. */
+import type { InputStanding } from '../../answer/inputs.ts';
+import type { Words } from '../words/words.ts';
+
+export interface InputGroup {
+  readonly head: string;
+  readonly rows: readonly (InputStanding & { readonly name: string })[];
+}
+
+/** Grouped by the first part of the path, in the order of the job. */
+export function inputGroups(inputs: readonly InputStanding[], words: Words): InputGroup[] {
+  const groups = new Map<string, InputGroup['rows'][number][]>();
+  for (const input of inputs) {
+    const [first = '', ...rest] = input.path.split('.');
+    const head = word(first, words);
+    const name = rest.length === 0 ? head.toLowerCase() : nameOf(rest, words);
+    const row = { ...input, name };
+    const held = groups.get(head);
+    if (held) held.push(row);
+    else groups.set(head, [row]);
+  }
+  return [...groups].map(([head, rows]) => ({ head, rows }));
+}
+
+/** `zones.2'.uplift` is "zone 2', uplift"; `pipes.0.diameter` counts from one: "pipe 1, diameter". */
+function nameOf(parts: readonly string[], words: Words): string {
+  const named = parts.map((part) => (/^\d+$/.test(part) ? part : word(part, words)));
+  const out: string[] = [];
+  named.forEach((name, i) => {
+    const owner = parts[i - 1];
+    const key = owner === 'zones' || (owner !== undefined && /^\d+$/.test(parts[i] ?? ''));
+    if (!key) out.push(name);
+    else out.push(`${out.pop() ?? ''} ${owner === 'zones' ? parts[i] : Number(parts[i]) + 1}`);
+  });
+  return out.join(', ');
+}
+
+function word(part: string, words: Words): string {
+  return (
+    (words.path as Readonly<Record<string, string>>)[part] ??
+    part.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+  );
+}

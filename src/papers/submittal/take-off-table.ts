@@ -1,0 +1,101 @@
+/** The take-off: what is set, what is ordered, what it costs and weighs; runs and edges. */
+import type { Sheet } from '../pdf/sheet.ts';
+import { type Column, type Row, table } from '../pdf/table.ts';
+import { grouped, printer } from '../print-units.ts';
+import { connectionName } from '../words/words.ts';
+
+export function takeOffTable(sheet: Sheet): void {
+  const { answer, words } = sheet.plan;
+  const { takeoff, job } = answer;
+  const o = words.order;
+  const print = printer(job.print.units);
+  sheet.newPage();
+  sheet.outline(words.submittal.takeoff);
+  sheet.head(words.submittal.takeoff, takeoff.currency);
+  const columns: Column[] = [
+    { head: o.item, width: 3.4, most: 2 },
+    { head: o.serves, width: 2.8, most: 5 },
+    { head: o.count, width: 0.9, align: 'right' },
+    { head: o.withWaste, width: 0.95, align: 'right' },
+    { head: o.packs, width: 1.1, align: 'right' },
+    { head: o.ordered, width: 1, align: 'right' },
+    { head: o.unitPrice, width: 1.1, align: 'right' },
+    { head: o.price, width: 1.2, align: 'right' },
+  ];
+  const rows = takeoff.lines.map(
+    (line): Row => ({
+      cells: [
+        {
+          text: `${line.item}${line.colour === undefined ? '' : `, ${line.colour}`}`,
+          bold: true,
+          note: line.designation,
+        },
+        [...new Set(line.uses.map((use) => connectionName(use.connection, words)))].join('; '),
+        grouped(line.count),
+        grouped(line.withWaste),
+        `${line.packs} × ${grouped(line.pack)}`,
+        grouped(line.ordered),
+        line.unitPrice.toFixed(4),
+        grouped(line.price, 2),
+      ],
+    }),
+  );
+  const total: Row = {
+    group: true,
+    bold: true,
+    cells: [
+      o.total,
+      `${o.weight} ${print.weight(takeoff.weight_lbf)}`,
+      '',
+      '',
+      '',
+      '',
+      '',
+      grouped(takeoff.total, 2),
+    ],
+  };
+  table(sheet, columns, [...rows, total]);
+  runs(sheet);
+  edges(sheet);
+}
+
+function runs(sheet: Sheet): void {
+  const { answer, words } = sheet.plan;
+  const print = printer(answer.job.print.units);
+  const w = words.submittal;
+  sheet.subhead(w.runs, 50);
+  table(
+    sheet,
+    [
+      { head: w.plane, width: 3 },
+      { head: w.runsCount, width: 1, align: 'right' },
+      { head: w.seams, width: 1, align: 'right' },
+      { head: `${w.slopeArea}, ${print.unit('area')}`, width: 1.4, align: 'right' },
+    ],
+    answer.takeoff.runs.map((run) => ({
+      cells: [run.plane, grouped(run.runs), grouped(run.seams), print.number('area', run.slopeArea_ft2)],
+    })),
+  );
+}
+
+function edges(sheet: Sheet): void {
+  const { answer, words } = sheet.plan;
+  const print = printer(answer.job.print.units);
+  const w = words.submittal;
+  sheet.subhead(w.edges, 50);
+  table(
+    sheet,
+    [
+      { head: '', width: 3 },
+      { head: `${w.length}, ${print.unit('run')}`, width: 1, align: 'right' },
+      { head: '', width: 2.4 },
+    ],
+    answer.takeoff.edges.map(({ tag, length_ft }) => ({
+      cells: [
+        (words.edge as Readonly<Record<string, string>>)[tag] ?? tag,
+        print.number('run', length_ft),
+        '',
+      ],
+    })),
+  );
+}

@@ -1,0 +1,37 @@
+/** The wind: measures it stands on, and the working of velocity pressure and zones. */
+import { figure } from '../../trace/print.ts';
+import { symbolName } from '../formula/set-expression.ts';
+import { type Printed, setSteps } from '../formula/set-step.ts';
+import { GREY } from '../pdf/pen.ts';
+import type { Sheet } from '../pdf/sheet.ts';
+import { table } from '../pdf/table.ts';
+
+export function windPage(sheet: Sheet, printed: Printed): void {
+  const { answer, words } = sheet.plan;
+  const { field } = answer;
+  sheet.newPage();
+  sheet.outline(words.submittal.wind);
+  sheet.head(words.submittal.wind, words.submittal.windSource(field.cites));
+  sheet.subhead(words.submittal.facts);
+  const setting = { pen: sheet.pen, size: 8.5 };
+  table(
+    sheet,
+    [
+      { head: '', width: 40, fixed: true },
+      { head: '', width: 5 },
+      { head: '', width: 1, align: 'right' },
+      { head: '', width: 40, fixed: true },
+    ],
+    field.facts.map((fact) => ({
+      cells: [
+        { text: '', draw: (x: number, y: number) => symbolName(fact.symbol, setting, 0).draw(x, y + 8) },
+        fact.means,
+        figure(fact.value),
+        fact.unit === '1' ? '' : fact.unit,
+      ],
+    })),
+  );
+  sheet.subhead(words.submittal.working);
+  setSteps(sheet, field.trace, printed);
+  for (const text of field.readings) sheet.paragraph(text, { color: GREY });
+}
