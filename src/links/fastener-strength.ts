@@ -24,7 +24,11 @@ export function screwTension(screw: Screw, { steel, method }: LinkContext, trace
       cites: 'no evidence',
       because: `the tensile strength of ${screw.id} itself is not on the shelf`,
     };
-  const value = steel.screwTension({ Pnts: lbf(screw.tension.value), d: inch(screw.diameter) }, method, trace);
+  const value = steel.screwTension(
+    { Pnts: lbf(screw.tension.value), d: inch(screw.diameter) },
+    method,
+    trace,
+  );
   if (isRefusal(value))
     return {
       ...base,
