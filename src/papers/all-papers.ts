@@ -1,6 +1,7 @@
 /** Every paper of an answer, each complete, as bytes. */
 import { resultOf } from '../answer/result.ts';
 import type { Solved } from '../answer/solve-job.ts';
+import { crewSheetPdf } from './crew/crew-sheet-pdf.ts';
 import { layoutDxf } from './drawing/layout-dxf.ts';
 import { layoutSvg } from './drawing/layout-svg.ts';
 import { orderCsv } from './order/order-csv.ts';
@@ -14,6 +15,7 @@ export interface Paper {
 
 const makers: Readonly<Record<string, (solved: Solved) => Paper['bytes'] | Promise<Paper['bytes']>>> = {
   'submittal.pdf': submittalPdf,
+  'crew-sheet.pdf': crewSheetPdf,
   'order.csv': orderCsv,
   'order.xlsx': orderXlsx,
   'layout.svg': ({ answer }) => layoutSvg(answer),

@@ -127,7 +127,7 @@ export function rootBox({ pen, size, color = INK }: Setting, inner: FormulaBox):
 
 /** Round brackets as tall as what they hold. */
 export function bracketBox({ pen, size, color = INK }: Setting, inner: FormulaBox): FormulaBox {
-  const tall = inner.over + inner.under > size * 1.05;
+  const tall = inner.over + inner.under > size * 1.3;
   if (!tall) {
     const type = { size, color };
     const wide = pen.width('(', type);

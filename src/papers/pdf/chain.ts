@@ -1,7 +1,7 @@
 /** The chain of a connection: one ring for each link, its stroke as thick as what it has to spare. */
 import type { LinkCheck } from '../../links/verdict.ts';
 import { printer } from '../print-units.ts';
-import { GREY, INK, RED } from './pen.ts';
+import { GREY, INK, RED, type Spot } from './pen.ts';
 import type { Sheet } from './sheet.ts';
 import { MARK_WIDTH, threadMark } from './thread-mark.ts';
 
@@ -73,9 +73,8 @@ function ring({ pen }: Sheet, { ratio, verdict }: LinkCheck, x: number, y: numbe
   if (verdict === 'unproven' || ratio === undefined)
     doc.lineWidth(1.3).dash(1.4, { space: 2 }).strokeColor(INK).circle(x, y, RING).stroke();
   else if (verdict === 'falls short') {
-    doc.lineWidth(0.9).strokeColor(RED);
-    doc.arc(x - 1.3, y, RING, Math.PI * 0.6, Math.PI * 1.4).stroke();
-    doc.arc(x + 1.3, y, RING, -Math.PI * 0.4, Math.PI * 0.4).stroke();
+    pen.path(arc(x - 1.3, y, 108, 252), { color: RED, width: 0.9 });
+    pen.path(arc(x + 1.3, y, -72, 72), { color: RED, width: 0.9 });
   } else {
     const width = thickness(ratio);
     doc
@@ -85,4 +84,12 @@ function ring({ pen }: Sheet, { ratio, verdict }: LinkCheck, x: number, y: numbe
       .stroke();
   }
   doc.restore();
+}
+
+/** Part of a ring as a line of short steps, degrees counter-clockwise from the right. */
+function arc(x: number, y: number, from: number, to: number): Spot[] {
+  return Array.from({ length: 13 }, (_, i) => {
+    const turn = ((from + ((to - from) * i) / 12) * Math.PI) / 180;
+    return { x: x + RING * Math.cos(turn), y: y - RING * Math.sin(turn) };
+  });
 }

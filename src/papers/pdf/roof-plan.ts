@@ -26,7 +26,7 @@ export interface PlanOptions {
 /** Grain of the hatches, in points. */
 const GRAIN = 5.5;
 /** Left and below for the dimensions. */
-const MARGIN = 26;
+const MARGIN = 30;
 
 export interface PlanPlace {
   readonly toPage: (p: Point) => Spot;
@@ -38,12 +38,12 @@ export function roofPlan(sheet: Sheet, options: PlanOptions): PlanPlace {
   const { answer } = sheet.plan;
   const box = planBox(answer);
   const scale = Math.min(
-    (options.width - MARGIN - 10) / (box.right - box.left),
-    (options.height - MARGIN - 8) / (box.top - box.bottom),
+    (options.width - MARGIN - 12) / (box.right - box.left),
+    (options.height - MARGIN - 11) / (box.top - box.bottom),
   );
   const drawn = (box.right - box.left) * scale;
-  const left = options.x + MARGIN + (options.width - MARGIN - 10 - drawn) / 2;
-  const top = options.y + 8;
+  const left = options.x + MARGIN + (options.width - MARGIN - 12 - drawn) / 2;
+  const top = options.y + 11;
   const toPage = (p: Point): Spot => ({
     x: left + (p.x - box.left) * scale,
     y: top + (box.top - p.y) * scale,
@@ -110,17 +110,28 @@ function borders({ pen, plan: { answer, words } }: Sheet, place: PlanPlace, { ed
     pen.path([a, b], { width: 1.1 });
     const name = words.edge[tag];
     if (!edges || length * place.scale < pen.width(name, { size: 7 }) * 2) continue;
-    turnedText(pen, name, a, b, 7);
+    turnedText(pen, name, a, b, shared.has(tag));
   }
 }
 
-/** Along a line, above it, never upside down. */
-function turnedText(pen: Pen, text: string, a: Spot, b: Spot, size: number): void {
-  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+/** Edges with roof on both sides. */
+const shared: ReadonlySet<string> = new Set(['ridge', 'hip', 'valley']);
+
+/** Along a line, never upside down: on it where roof lies on both sides, outside the roof elsewhere. */
+function turnedText(pen: Pen, text: string, a: Spot, b: Spot, inside: boolean): void {
+  const size = 7;
+  const t = inside ? 0.36 : 0.5;
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  // Outlines run counter-clockwise in plan: outside is to the right, which on the page is this way.
+  const out = inside ? 0 : 6 / length;
+  const middle = {
+    x: a.x + (b.x - a.x) * t - (b.y - a.y) * out,
+    y: a.y + (b.y - a.y) * t + (b.x - a.x) * out,
+  };
   const turn = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
   const upright = turn > 89.9 ? turn - 180 : turn <= -90.1 ? turn + 180 : turn;
   pen.doc.save().rotate(upright, { origin: [middle.x, middle.y] });
-  halo(pen, text, middle.x, middle.y - 2.4, size, false);
+  halo(pen, text, middle.x, middle.y + size * 0.33, size, false);
   pen.doc.restore();
 }
 
@@ -158,8 +169,8 @@ function dimensions({ pen, plan: { answer } }: Sheet, { toPage }: PlanPlace): vo
   const { units } = answer.job.print;
   const low = toPage({ x: box.left, y: box.bottom });
   const high = toPage({ x: box.right, y: box.top });
-  const y = low.y + 15;
-  const x = low.x - 15;
+  const y = low.y + 19;
+  const x = low.x - 19;
   const tick = (a: number, b: number) =>
     pen.path([
       { x: a - 2.5, y: b + 2.5 },

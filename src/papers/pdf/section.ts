@@ -26,7 +26,7 @@ const UNKNOWN = 0.25;
 const BELOW = 0.35;
 /** Sheets thinner than this on the page would not show, in points. */
 const THINNEST = 1.1;
-const LABELS = 96;
+const LABELS = 112;
 
 interface Layer {
   readonly ply: Ply;
@@ -210,7 +210,8 @@ function threadDimension(
   const text = plan.words.submittal.threadHolds(printer(plan.answer.job.print.units).short('size', held));
   const width = pen.width(text, { size: 7.5, face: 'bold' });
   const left = Math.max(place.x + 2, x - 4 - width);
-  const baseline = (top + bottom) / 2 + 2.6;
+  // Beside a thick ply, below a thin sheet: never over what it measures.
+  const baseline = held * place.scale < 12 ? bottom + 11 : (top + bottom) / 2 + 2.6;
   pen.doc.rect(left - 2, baseline - 7, width + 4, 9.4).fill('#ffffff');
   pen.line(text, left, baseline, { size: 7.5, face: 'bold', color: RED });
 }

@@ -126,7 +126,8 @@ export async function makePdf(
     bufferPages: true,
     lang: job.print.language,
     displayTitle: true,
-    font: fontBytes('regular') as unknown as string,
+    // None: a font given here would be parsed anew at every change of face.
+    font: '',
     info: {
       Title: plan.title,
       Author: 'Deckbite',

@@ -4,17 +4,24 @@ import { INK, type Pen, RED, type Spot } from './pen.ts';
 
 /** Width of a mark at the ordinary size, in points. */
 export const MARK_WIDTH = 17;
-const TEETH = 4;
+const TEETH = 3;
 
-/** @param x left end @param y middle line */
-export function threadMark(pen: Pen, verdict: Verdict, x: number, y: number, width = MARK_WIDTH): void {
+/** @param x left end @param y middle line @param quiet the mark only explains, nothing falls short: no red */
+export function threadMark(
+  pen: Pen,
+  verdict: Verdict,
+  x: number,
+  y: number,
+  width = MARK_WIDTH,
+  quiet = false,
+): void {
   const points = zigzag(x, y, width);
-  const stroke = { color: verdict === 'falls short' ? RED : INK, width: width / 13 };
+  const stroke = { color: verdict === 'falls short' && !quiet ? RED : INK, width: width / 13 };
   if (verdict === 'holds') pen.path(points, stroke);
   else if (verdict === 'unproven') dotted(pen, points, width);
   else {
     const middle = points.length >> 1;
-    const offset = width / 7;
+    const offset = width / 10;
     pen.path(
       points.slice(0, middle).map((p) => ({ x: p.x - width / 20, y: p.y - offset })),
       stroke,
@@ -36,7 +43,7 @@ function zigzag(x: number, y: number, width: number): Spot[] {
 }
 
 function dotted(pen: Pen, points: readonly Spot[], width: number): void {
-  const size = width / 16;
+  const size = width / 26;
   points.forEach((p, i) => {
     const next = points[i + 1];
     pen.doc.circle(p.x, p.y, size).fill(INK);

@@ -53,7 +53,7 @@ function jobCell({ pen, plan: { answer, words } }: Sheet, { x, top, width }: Cel
       color: GREY,
       most: 1,
     });
-  const dated = date === undefined ? '' : `   ${words.sheet.date} ${date}`;
+  const dated = date === undefined ? '' : ` · ${date}`;
   pen.block(`${words.sheet.revision} ${revision}${dated}`, x, y + 1, {
     width,
     size: 8.5,
@@ -93,7 +93,7 @@ function verdictCell({ pen, plan: { answer, words } }: Sheet, { x, top, width, p
     const type = { size: 8.5, face: red ? 'bold' : 'regular', color: red ? RED : INK } as const;
     pen.line(String(count), x + 16, y, { ...type, align: 'right' });
     pen.line(words.verdict[verdict], x + 21, y, type);
-    threadMark(pen, verdict, x + width - 18, y - 3);
+    threadMark(pen, verdict, x + width - 18, y - 3, undefined, count === 0);
   });
   pen.rule(x - 7, top + 37, width + 14, { width: 0.5, color: FAINT });
   pen.line(words.sheet.page(page, of), x + width, top + 49, { size: 8.5, align: 'right' });

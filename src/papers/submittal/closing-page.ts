@@ -3,7 +3,7 @@ import type { Sheet } from '../pdf/sheet.ts';
 
 export function closingPage(sheet: Sheet): void {
   const { answer, words } = sheet.plan;
-  sheet.newPage();
+  sheet.room(160);
   sheet.outline(words.submittal.remarks);
   sheet.head(words.submittal.remarks);
   if (answer.remarks.length === 0) sheet.paragraph(words.submittal.noRemarks);

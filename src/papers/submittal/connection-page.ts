@@ -14,14 +14,18 @@ import { connectionName } from '../words/words.ts';
 import type { ChoiceGroup } from './groups.ts';
 import { proof } from './proof.ts';
 
-const SECTION = 205;
+const SECTION = 175;
 const MOST_REJECTED = 8;
+/** A connection starts on a page that has room for its section, its chain and the reasons. */
+const ROOM = 340;
 
 export function connectionPage(sheet: Sheet, solved: Solved, group: ChoiceGroup, printed: Printed): void {
   const { words } = sheet.plan;
   const names = group.all.map((choice) => connectionName(choice.connection.id, words));
   const [name = '', ...others] = names;
-  sheet.newPage();
+  const start = sheet.y;
+  sheet.room(ROOM);
+  if (sheet.y === start) sheet.y += 8;
   sheet.outline(name);
   sheet.head(capital(name), others.length === 0 ? '' : `${words.submittal.alsoFor} ${others.join('; ')}`);
   itemLine(sheet, group.first);
@@ -55,7 +59,7 @@ function sectionAndChain(sheet: Sheet, group: ChoiceGroup): void {
   const { words, answer } = sheet.plan;
   const { pen } = sheet;
   const top = sheet.y;
-  const half = sheet.width * 0.47;
+  const half = sheet.width * 0.5;
   const x = sheet.left + half + 18;
   const scale = drawSection(sheet, group.first, { x: sheet.left, y: top + 10, width: half, height: SECTION });
   pen.line(words.submittal.section, sheet.left, top + 10, { size: 9.5, face: 'bold', color: '#1f4e79' });

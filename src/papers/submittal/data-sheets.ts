@@ -13,7 +13,7 @@ export function dataSheets(sheet: Sheet, { answer, design }: Solved): void {
   const used = new Set(answer.takeoff.lines.map((line) => line.item));
   const items = design.items.filter((item) => used.has(item.id) && item.kind !== 'bit');
   if (items.length === 0) return;
-  sheet.newPage();
+  sheet.room(200);
   sheet.outline(words.submittal.dataSheets);
   sheet.head(words.submittal.dataSheets, words.field.nominal);
   const print = printer(answer.job.print.units);
@@ -50,6 +50,14 @@ function dataSheet(sheet: Sheet, item: Item, print: Printer): void {
     });
     sheet.y += heights[i] ?? 0;
   });
+  const sources = sourcesOf(item, sheet.plan.words);
+  if (sources !== '')
+    sheet.y = pen.block(`${sheet.plan.words.field.source}: ${sources}`, sheet.left, sheet.y, {
+      width: sheet.width,
+      size: 7,
+      color: GREY,
+      most: 3,
+    });
   sheet.y += 3;
   pen.rule(sheet.left, sheet.y, sheet.width, { color: FAINT });
   sheet.y += 5;
@@ -78,7 +86,30 @@ interface Strength {
   readonly source: string;
 }
 const strength = (part: Strength | undefined, print: Printer, kind: 'force' | 'torque'): string =>
-  part === undefined ? '' : `${print.text(kind, part.value)} (${part.source})`;
+  part === undefined ? '' : print.text(kind, part.value);
+
+/** Each source once, after the strengths it stands for. */
+function sourcesOf(item: Item, { field: f }: Words): string {
+  const parts: (readonly [string, Strength | undefined])[] =
+    item.kind === 'screw'
+      ? [
+          [f.tension, item.tension],
+          [f.shear, item.shear],
+          [f.torsion, item.torsion],
+        ]
+      : item.kind === 'rivet'
+        ? [
+            [f.tension, item.tension],
+            [f.shear, item.shear],
+          ]
+        : item.kind === 'clip'
+          ? [[f.uplift, item.uplift]]
+          : [];
+  const bySource = new Map<string, string[]>();
+  for (const [name, part] of parts)
+    if (part) bySource.set(part.source, [...(bySource.get(part.source) ?? []), name]);
+  return [...bySource].map(([source, names]) => `${names.join(', ')}: ${source}`).join('; ');
+}
 
 function screwFacts(screw: Screw, { field: f }: Words, print: Printer): Fact[] {
   const { point, head, washer } = screw;

@@ -10,7 +10,7 @@ export interface InputGroup {
 /** Grouped by the first part of the path, in the order of the job. */
 export function inputGroups(inputs: readonly InputStanding[], words: Words): InputGroup[] {
   const groups = new Map<string, InputGroup['rows'][number][]>();
-  for (const input of inputs) {
+  for (const input of merged(inputs, words)) {
     const [first = '', ...rest] = input.path.split('.');
     const head = word(first, words);
     const name = rest.length === 0 ? head.toLowerCase() : nameOf(rest, words);
@@ -20,6 +20,25 @@ export function inputGroups(inputs: readonly InputStanding[], words: Words): Inp
     else groups.set(head, [row]);
   }
   return [...groups].map(([head, rows]) => ({ head, rows }));
+}
+
+/** Fields of one numbered part (a row of a test, a pipe) become one row, as long as all of them are given. */
+function merged(inputs: readonly InputStanding[], words: Words): InputStanding[] {
+  const out: InputStanding[] = [];
+  const partOf = (path: string) => /^(.*\.\d+)\.([^.]+)$/.exec(path);
+  for (const input of inputs) {
+    const part = partOf(input.path);
+    const last = out.at(-1);
+    if (!part || input.standing !== 'given') {
+      out.push(input);
+      continue;
+    }
+    const [, owner = '', field = ''] = part;
+    const text = `${word(field, words)} ${input.text}`;
+    if (last?.path === owner) out[out.length - 1] = { ...last, text: `${last.text}, ${text}` };
+    else out.push({ path: owner, standing: 'given', text });
+  }
+  return out;
 }
 
 /** `zones.2'.uplift` is "zone 2', uplift"; `pipes.0.diameter` counts from one: "pipe 1, diameter". */

@@ -12,22 +12,22 @@ export function scheduleTable(sheet: Sheet): void {
   const { answer, words } = sheet.plan;
   const w = words.submittal;
   const print = printer(answer.job.print.units);
-  sheet.newPage();
+  sheet.room(320);
   sheet.outline(w.schedule);
   sheet.head(w.schedule, `${answer.field.cites}, ${answer.basis.method}`);
   sheet.paragraph(w.scheduleNote, { color: GREY, size: 8 });
   sheet.y += 2;
   const columns: Column[] = [
-    { head: `${w.connection}, ${w.item}`, width: 3.1, most: 2 },
-    { head: w.zone, width: 1.5, most: 2 },
-    { head: `${w.spacing}, ${print.unit('spacing')}`, width: 1.25, align: 'right', most: 2 },
+    { head: `${w.connection}, ${w.item}`, width: 3.9, most: 2 },
+    { head: w.zone, width: 1.85, most: 2 },
+    { head: `${w.spacing}, ${print.unit('spacing')}`, width: 1.15, align: 'right', most: 2 },
     { head: w.each, width: 0.8, align: 'right' },
-    { head: w.setBy, width: 1.35, most: 2 },
+    { head: w.setBy, width: 1.6, most: 2 },
     { head: `${w.load}, ${print.unit('force')}`, width: 1, align: 'right' },
-    { head: w.governing, width: 1.9, most: 2 },
+    { head: w.governing, width: 1.8, most: 2 },
     { head: w.ratio, width: 0.8, align: 'right' },
-    { head: w.fastener, width: 64, fixed: true, most: 2 },
-    { head: w.panel, width: 64, fixed: true, most: 2 },
+    { head: w.fastener, width: 61, fixed: true, most: 2 },
+    { head: w.panel, width: 61, fixed: true, most: 2 },
   ];
   const rows = answer.choices.flatMap((choice) =>
     choice.lines.map((line, i) =>

@@ -23,9 +23,9 @@ export function submittalPdf(solved: Solved): Promise<Uint8Array> {
     (sheet) => {
       verdictPage(sheet);
       planPage(sheet);
+      windPage(sheet, printed);
       scheduleTable(sheet);
       for (const group of choiceGroups(answer.choices)) connectionPage(sheet, solved, group, printed);
-      windPage(sheet, printed);
       dataSheets(sheet, solved);
       takeOffTable(sheet);
       closingPage(sheet);

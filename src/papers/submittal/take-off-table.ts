@@ -9,7 +9,7 @@ export function takeOffTable(sheet: Sheet): void {
   const { takeoff, job } = answer;
   const o = words.order;
   const print = printer(job.print.units);
-  sheet.newPage();
+  sheet.room(260);
   sheet.outline(words.submittal.takeoff);
   sheet.head(words.submittal.takeoff, takeoff.currency);
   const columns: Column[] = [

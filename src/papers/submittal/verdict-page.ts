@@ -50,7 +50,7 @@ function countRow(sheet: Sheet): void {
       face: red ? 'bold' : 'regular',
       color,
     });
-    threadMark(sheet.pen, verdict, after, sheet.y + 20, 26);
+    threadMark(sheet.pen, verdict, after, sheet.y + 20.5, 24, count === 0);
   });
   sheet.y += 34;
 }

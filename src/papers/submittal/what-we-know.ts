@@ -3,7 +3,7 @@ import { BLUE, FAINT, GREY, INK, type Pen, RED } from '../pdf/pen.ts';
 import type { Sheet } from '../pdf/sheet.ts';
 import { type InputGroup, inputGroups } from './input-rows.ts';
 
-const SIZE = 8;
+const SIZE = 7.6;
 const GAP = 20;
 const NAME = 0.4;
 
@@ -34,9 +34,10 @@ function legend(sheet: Sheet): void {
   let x = sheet.left;
   const y = sheet.y + 8;
   for (const kind of ['given', 'assumed', 'asked'] as const) {
+    const room = kind === 'asked' ? 10 : 26;
     standingMark(sheet.pen, kind, x, y, 22);
-    sheet.pen.line(standing[kind], x + 26, y, { size: SIZE, color: kind === 'asked' ? RED : GREY });
-    x += 36 + sheet.pen.width(standing[kind], { size: SIZE }) + 10;
+    sheet.pen.line(standing[kind], x + room, y, { size: SIZE, color: kind === 'asked' ? RED : GREY });
+    x += room + 10 + sheet.pen.width(standing[kind], { size: SIZE }) + 10;
   }
   sheet.y += 16;
 }
@@ -52,11 +53,11 @@ function standingMark(pen: Pen, standing: Row['standing'], x: number, baseline: 
 
 function headEntry({ pen }: Sheet, text: string, width: number): Entry {
   return {
-    height: 17,
+    height: 16,
     head: true,
     draw: (x, y) => {
-      pen.line(text, x, y + 11.5, { size: 9, face: 'bold', color: BLUE });
-      pen.rule(x, y + 14.5, width, { color: FAINT, width: 0.5 });
+      pen.line(text, x, y + 10.5, { size: 9, face: 'bold', color: BLUE });
+      pen.rule(x, y + 13.2, width, { color: FAINT, width: 0.5 });
     },
   };
 }
@@ -81,7 +82,7 @@ function rowEntry({ pen }: Sheet, row: Row, width: number): Entry {
     valueHeight + (because ? pen.heightOf(because, reason) + 2 : 0),
   );
   return {
-    height: height + 4,
+    height: height + 2.6,
     head: false,
     draw: (x, y) => {
       pen.block(row.name, x, y, { ...name, color: GREY });
@@ -92,7 +93,7 @@ function rowEntry({ pen }: Sheet, row: Row, width: number): Entry {
         return;
       }
       const below = pen.block(text, at, y, value);
-      standingMark(pen, row.standing, at, below - 2.6, valueWidth);
+      standingMark(pen, row.standing, at, below - 2.8, valueWidth);
       if (because) pen.block(because, at, below + 1.5, reason);
     },
   };

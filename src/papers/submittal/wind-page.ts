@@ -9,7 +9,7 @@ import { table } from '../pdf/table.ts';
 export function windPage(sheet: Sheet, printed: Printed): void {
   const { answer, words } = sheet.plan;
   const { field } = answer;
-  sheet.newPage();
+  sheet.room(150);
   sheet.outline(words.submittal.wind);
   sheet.head(words.submittal.wind, words.submittal.windSource(field.cites));
   sheet.subhead(words.submittal.facts);

@@ -1,10 +1,9 @@
 /** Words of the crew sheet, in English. */
 export const enCrew = {
   title: 'Crew sheet',
-  sub: 'keep on the roof · large type on purpose',
-  zonesHead: 'Chalk these zones first',
-  zonesNote: 'Hatching and number tell the zone. Chalk the borders before the first panel.',
-  patternHead: (what: string) => `Spacing of the ${what}, zone by zone`,
+  chalkHead: 'Chalk this first',
+  zonesNote:
+    'Hatching tells the zone, the number the spacing along each line. Chalk zone borders before the first panel.',
   whatHead: 'What goes where',
   zone: 'zone',
   connection: 'where',
@@ -14,8 +13,6 @@ export const enCrew = {
   each: (n: number) => (n === 1 ? 'one at each place' : `${n} at each place`),
   perPiece: (n: number, what: string) => `${n} at each ${what}`,
   first: 'first and last from the end',
-  rowFromEdge: 'first row from the border',
-  betweenRows: 'between rows',
   onSupports: 'on every support',
   unproven: 'not proven: ask the office before you start',
   fallsShort: 'falls short: do not install, ask the office',

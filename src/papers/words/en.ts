@@ -83,7 +83,7 @@ export const en = {
     title: 'Fastening submittal',
     whatWeKnow: 'What we know',
     legend: 'given · assumed · to ask',
-    verdicts: 'The answer in one line',
+    verdicts: 'The answer',
     counts: (holds: number, short: number, unproven: number) =>
       `${holds} lines of the schedule hold, ${short} fall short, ${unproven} are unproven.`,
     allHold: 'Every line of the schedule holds on the inputs below.',

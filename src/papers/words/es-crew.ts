@@ -3,10 +3,9 @@ import type { Words } from './words.ts';
 
 export const esCrew: Words['crew'] = {
   title: 'Hoja de obra',
-  sub: 'para llevar al techo · letra grande a propósito',
-  zonesHead: 'Marque primero estas zonas',
-  zonesNote: 'El rayado y el número dicen la zona. Marque los bordes con tiza antes del primer panel.',
-  patternHead: (what) => `Separación de ${what}, zona por zona`,
+  chalkHead: 'Marque esto primero',
+  zonesNote:
+    'El rayado dice la zona, el número la separación en cada línea. Marque las zonas con tiza antes del primer panel.',
   whatHead: 'Qué va dónde',
   zone: 'zona',
   connection: 'dónde',
@@ -16,8 +15,6 @@ export const esCrew: Words['crew'] = {
   each: (n) => (n === 1 ? 'uno en cada punto' : `${n} en cada punto`),
   perPiece: (n, what) => `${n} en cada ${what}`,
   first: 'primero y último desde el extremo',
-  rowFromEdge: 'primera fila desde el borde',
-  betweenRows: 'entre filas',
   onSupports: 'en cada apoyo',
   unproven: 'sin comprobar: pregunte a la oficina antes de empezar',
   fallsShort: 'no alcanza: no instale, pregunte a la oficina',

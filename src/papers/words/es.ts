@@ -83,7 +83,7 @@ export const es: Words = {
     title: 'Memoria de fijaciones',
     whatWeKnow: 'Lo que sabemos',
     legend: 'dado · supuesto · por preguntar',
-    verdicts: 'La respuesta en una línea',
+    verdicts: 'La respuesta',
     counts: (holds, short, unproven) =>
       `${holds} líneas de la tabla resisten, ${short} no alcanzan, ${unproven} están sin comprobar.`,
     allHold: 'Todas las líneas de la tabla resisten con los datos siguientes.',
