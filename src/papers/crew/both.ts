@@ -11,7 +11,7 @@ const en = wordsOf('en').crew;
 const es = wordsOf('es').crew;
 
 export const GAP = 18;
-export const BODY = 10.5;
+export const BODY = 10.2;
 
 export const both = (key: TextKey): readonly [string, string] => [en[key], es[key]];
 
@@ -21,13 +21,13 @@ export const halfWidth = (sheet: Sheet): number => (sheet.width - GAP) / 2;
 export function bothHead(sheet: Sheet, key: TextKey, keep: number): void {
   const [english, spanish] = both(key);
   sheet.room(24 + keep);
-  if (sheet.y > sheet.top) sheet.y += 5;
+  if (sheet.y > sheet.top) sheet.y += 3;
   const type = { size: 12.5, face: 'bold', color: BLUE } as const;
   sheet.pen.line(english, sheet.left, sheet.y + 12, type);
   sheet.pen.line(spanish, sheet.left + halfWidth(sheet) + GAP, sheet.y + 12, type);
-  sheet.y += 16;
+  sheet.y += 15.5;
   sheet.pen.rule(sheet.left, sheet.y, sheet.width, { width: 0.8 });
-  sheet.y += 4;
+  sheet.y += 3;
 }
 
 export function bothText(sheet: Sheet, key: TextKey, bold = false): void {
@@ -47,10 +47,10 @@ export function bothLine(sheet: Sheet, texts: readonly [string, string], bold = 
   const block = {
     width: halfWidth(sheet) - inset,
     size: BODY,
-    leading: 1.22,
+    leading: 1.18,
     face: bold ? 'bold' : 'regular',
   } as const;
-  const height = Math.max(...texts.map((text) => pen.heightOf(text, block))) + 2.2;
+  const height = Math.max(...texts.map((text) => pen.heightOf(text, block))) + 1.6;
   sheet.room(height);
   texts.forEach((text, i) => {
     const x = sheet.left + i * (halfWidth(sheet) + GAP);

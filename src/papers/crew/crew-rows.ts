@@ -16,8 +16,10 @@ export interface CrewRow {
   readonly bit: string;
   /** Zones of one spacing together: "1, 2" and the spacing, or nothing for pieces. */
   readonly spacings: readonly { readonly zones: string; readonly text: string }[];
-  /** At each place, by zone where it differs: the greatest is printed with its zones. */
+  /** At each place; the greatest where zones differ. */
   readonly each: number;
+  /** How many zones it stands in. */
+  readonly zones: number;
 }
 
 export function crewRows(answer: Answer): CrewRow[] {
@@ -32,6 +34,7 @@ export function crewRows(answer: Answer): CrewRow[] {
       designation: item?.designation ?? '',
       bit: item === undefined ? '' : item.kind === 'screw' ? item.drive : item.hole.drill,
       spacings: isPieceMeal(first.connection.placement) ? [] : spacingsOf(answer, lines),
+      zones: new Set(lines.map((line) => line.zone)).size,
       each: Math.max(...lines.map((line) => line.each), first.connection.each),
     };
   });

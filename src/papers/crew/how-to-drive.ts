@@ -4,7 +4,6 @@ import type { Screw } from '../../shelf/item.ts';
 import { GREY } from '../pdf/pen.ts';
 import type { Sheet } from '../pdf/sheet.ts';
 import { printer } from '../print-units.ts';
-import { wordsOf } from '../words/words.ts';
 import { BODY, both, bothHead, bothLine, bothList, bothText, GAP, halfWidth } from './both.ts';
 import { speedBand } from './driver-practice.ts';
 import { washerLook } from './washer-looks.ts';
@@ -19,7 +18,6 @@ export function howToDrive(sheet: Sheet, solved: Solved): void {
   bothList(sheet, 'inspect', true);
   bothHead(sheet, 'doHead', 30);
   bothList(sheet, 'dos');
-  bothHead(sheet, 'dontHead', 30);
   bothList(sheet, 'donts');
   bothHead(sheet, 'safetyHead', 30);
   bothList(sheet, 'safety');
@@ -66,15 +64,22 @@ function washers(sheet: Sheet): void {
 function driver(sheet: Sheet, screws: readonly Screw[]): void {
   bothHead(sheet, 'driverHead', 60);
   for (const key of ['driver1', 'driver2', 'driver3'] as const) bothText(sheet, key);
-  const words = [wordsOf('en').crew, wordsOf('es').crew];
+  const torque = both('torque').join(' / ');
   const print = printer(sheet.plan.answer.job.print.units);
-  for (const screw of screws) {
-    const { from, to } = speedBand(screw);
-    const texts = words.map(({ speed, torque }) => {
-      const breaks = screw.torsion ? `, ${torque} ${print.text('torque', screw.torsion.value)} *` : '';
-      return `${screw.id}: ${speed} ${from}–${to} rpm *${breaks}`;
+  const width = halfWidth(sheet);
+  for (let i = 0; i < screws.length; i += 2) {
+    sheet.room(13);
+    screws.slice(i, i + 2).forEach((screw, at) => {
+      const { from, to } = speedBand(screw);
+      const breaks = screw.torsion ? ` · ${torque} ${print.text('torque', screw.torsion.value)}*` : '';
+      sheet.pen.block(`${screw.id}: ${from}–${to} rpm*${breaks}`, sheet.left + at * (width + GAP), sheet.y, {
+        width,
+        size: BODY,
+        face: 'bold',
+        most: 1,
+      });
     });
-    bothLine(sheet, [texts[0] ?? '', texts[1] ?? ''], true);
+    sheet.y += 13.5;
   }
   const [english, spanish] = both('practiceValue');
   sheet.pen.line(`* ${english}`, sheet.left, sheet.y + 9, { size: 9, color: GREY });

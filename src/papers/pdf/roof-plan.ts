@@ -1,7 +1,7 @@
 /** The roof in plan: hatched zones with their names, borders, seams, openings, overall dimensions, fasteners. */
 import type { FastenerSet } from '../../layout/fastener-set.ts';
 import type { Point, Ring } from '../../roof/point.ts';
-import { labelPlace } from '../drawing/label-point.ts';
+import { type LabelPlace, labelPlace } from '../drawing/label-point.ts';
 import { bordersOf, planBox, seamLines, supportSegments } from '../drawing/plan-lines.ts';
 import { zoneHatches } from '../hatch.ts';
 import { planLength } from '../print-units.ts';
@@ -147,21 +147,34 @@ function zoneNames({ pen, plan: { answer } }: Sheet, place: PlanPlace, { size, t
   for (const { index, region } of answer.field.pieces) {
     const spot = labelPlace(region);
     if (!spot) continue;
-    const texts = textOf?.(index) ?? [answer.field.zones[index]?.label ?? ''];
-    const width = Math.max(...texts.map((text) => pen.width(text, { size, face: 'bold' }))) + 4;
-    const height = texts.length * size * 1.05;
-    const [free, high] = [spot.width * place.scale, spot.height * place.scale];
-    const turned = free < width || (high > free * 3 && free < width * 2 && high > width);
-    const [along, across] = turned ? [high, free] : [free, high];
-    if (along < width || across < height * 0.9) continue;
-    const at = place.toPage(spot.at);
-    pen.doc.save();
-    if (turned) pen.doc.rotate(-90, { origin: [at.x, at.y] });
-    texts.forEach((text, i) => {
-      halo(pen, text, at.x, at.y + size * 0.35 + (i - (texts.length - 1) / 2) * size * 1.05, size, true);
-    });
-    pen.doc.restore();
+    const name = [answer.field.zones[index]?.label ?? ''];
+    const full = textOf?.(index) ?? name;
+    // Where the whole does not fit, the name alone may.
+    if (!zoneName(pen, place, spot, full, size) && full !== name) zoneName(pen, place, spot, name, size);
   }
+}
+
+function zoneName(
+  pen: Pen,
+  place: PlanPlace,
+  spot: LabelPlace,
+  texts: readonly string[],
+  size: number,
+): boolean {
+  const width = Math.max(...texts.map((text) => pen.width(text, { size, face: 'bold' }))) + 4;
+  const height = texts.length * size * 1.05;
+  const [free, high] = [spot.width * place.scale, spot.height * place.scale];
+  const turned = free < width || (high > free * 3 && free < width * 2 && high > width);
+  const [along, across] = turned ? [high, free] : [free, high];
+  if (along < width || across < height * 0.9) return false;
+  const at = place.toPage(spot.at);
+  pen.doc.save();
+  if (turned) pen.doc.rotate(-90, { origin: [at.x, at.y] });
+  texts.forEach((text, i) => {
+    halo(pen, text, at.x, at.y + size * 0.35 + (i - (texts.length - 1) / 2) * size * 1.05, size, true);
+  });
+  pen.doc.restore();
+  return true;
 }
 
 function dimensions({ pen, plan: { answer } }: Sheet, { toPage }: PlanPlace): void {

@@ -72,7 +72,7 @@ function sectionAndChain(sheet: Sheet, group: ChoiceGroup): void {
     const print = printer(answer.job.print.units);
     const pieces = isPieceMeal(governing.choice.connection.placement);
     const spacing = pieces
-      ? words.crew.perPiece(governing.line.each, words.submittal.perPiece)
+      ? words.crew.each(governing.line.each)
       : print.short('spacing', governing.line.spacing_in);
     pen.line(words.submittal.chain, x, top + 10, { size: 9.5, face: 'bold', color: '#1f4e79' });
     const below = pen.block(words.submittal.chainNote(zone, spacing), x, top + 13, {
@@ -96,7 +96,7 @@ function loadAndPractice(sheet: Sheet, { connection, overridden, conflicts }: Co
     words.submittal.practice,
     `${print.short('spacing', practice.spacing_in)}; ${practice.kind}: ${practice.source}`,
   );
-  if (overridden !== undefined) labelled(sheet, words.submittal.overridden, overridden);
+  if (overridden.length > 0) labelled(sheet, words.submittal.overridden, overridden.join('; '));
   if (conflicts.length > 0) {
     sheet.subhead(words.submittal.conflicts);
     for (const text of conflicts) sheet.paragraph(text, { indent: 10 });

@@ -13,7 +13,9 @@ export function choiceGroups(choices: readonly ConnectionChoice[]): ChoiceGroup[
   for (const choice of choices) {
     const [base = ''] = choice.connection.id.split(/,| \d+$/);
     const plies = choice.connection.buildUp.plies.map((ply) => `${ply.name} ${ply.thickness_in}`);
-    const key = [base, choice.item?.id, ...plies, choice.conflicts.join(), choice.overridden].join('|');
+    const key = [base, choice.item?.id, ...plies, choice.conflicts.join(), choice.overridden.join()].join(
+      '|',
+    );
     const held = groups.get(key);
     if (held) held.push(choice);
     else groups.set(key, [choice]);

@@ -1,4 +1,5 @@
 /** Headings and words of the papers in English: the catalogue every other language must match key by key. */
+import type { LinkName } from '../../links/verdict.ts';
 import { enCrew } from './en-crew.ts';
 import { enLimits } from './en-limits.ts';
 import { enPath } from './en-path.ts';
@@ -11,14 +12,15 @@ export const en = {
     'panel system': 'panel system',
     clip: 'clip',
     'pull-over': 'pull-over',
-    'head pull-through': 'head pull-through',
     'screw in tension': 'screw in tension',
     'pull-out': 'pull-out',
     withdrawal: 'withdrawal',
     'rivet in tension': 'rivet in tension',
     'deck to frame': 'deck to frame',
     insulation: 'insulation',
-  },
+    metals: 'metals in contact',
+    edition: 'edition in force',
+  } satisfies Readonly<Record<LinkName, string>>,
   evidence: {
     'own test': 'own test',
     'published test': 'published test',
@@ -123,7 +125,6 @@ export const en = {
     panel: 'panel',
     scheduleNote:
       'Ratio is demand over what the link may carry; a line holds up to 1.00. The fastener and the panel system are judged side by side: only a tested uplift table of the panel can prove the panel. Spacing is the greatest allowed; the layout makes equal intervals below it.',
-    perPiece: 'a place',
     nothingFits: 'nothing fits',
     alsoFor: 'also',
     section: 'Section',

@@ -12,13 +12,14 @@ export const es: Words = {
     'panel system': 'sistema de panel',
     clip: 'clip',
     'pull-over': 'desgarre bajo la cabeza',
-    'head pull-through': 'paso de la cabeza',
     'screw in tension': 'tornillo en tracción',
     'pull-out': 'arranque de la rosca',
     withdrawal: 'extracción de la madera',
     'rivet in tension': 'remache en tracción',
     'deck to frame': 'entablado a estructura',
     insulation: 'aislante',
+    metals: 'metales en contacto',
+    edition: 'edición vigente',
   },
   evidence: {
     'own test': 'ensayo propio',
@@ -123,7 +124,6 @@ export const es: Words = {
     panel: 'panel',
     scheduleNote:
       'La relación es lo que debe soportar entre lo que puede; una línea resiste hasta 1.00. La fijación y el sistema de panel se juzgan lado a lado: solo una tabla de ensayo del panel comprueba el panel. La separación es la mayor permitida; el trazado hace intervalos iguales por debajo.',
-    perPiece: 'por punto',
     nothingFits: 'nada sirve',
     alsoFor: 'también',
     section: 'Sección',
