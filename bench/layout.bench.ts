@@ -28,7 +28,7 @@ const zones = planeZones(plane, pieces);
 const spacings = [12.5, 12, 9, 9, 6];
 
 function layOutMillion(): number {
-  const lines = upLines(plane, 16, 0).map((line) => line.u);
+  const lines = upLines(plane, 16, 0);
   const set = layField({
     connection: 'clips',
     plane,

@@ -86,9 +86,9 @@ describe('barn, panel screws (ASCE 7-16, NDS, S100-16)', () => {
       6,
     );
   });
-  test('pull-over of 29 gauge grade 80 under a half-inch washer: 1.5 · 0.0135 · d′w · 61500 / 3', () => {
+  test('pull-over of 29 gauge grade 80 beside a rib, half: 0.5 · 1.5 · 0.0135 · d′w · 61500 / 3', () => {
     const dw = Math.min(0.384 + 2 * 0.04 + 0.0135, 0.5, 0.75);
-    expect(link('pull-over')?.capacity.value).toBeCloseTo((1.5 * 0.0135 * dw * 61_500) / 3, 6);
+    expect(link('pull-over')?.capacity.value).toBeCloseTo((0.5 * 1.5 * 0.0135 * dw * 61_500) / 3, 6);
   });
 });
 

@@ -17,6 +17,7 @@ import type { Shelf } from '../shelf/shelf.ts';
 import { buildField } from '../site/build-field.ts';
 import { takeOff } from '../takeoff/take-off.ts';
 import type { Answer, VerdictCount } from './answer.ts';
+import { checkOverrides } from './check-overrides.ts';
 import { checkReferences } from './check-references.ts';
 import { inputsOf } from './inputs.ts';
 import { remarksOf } from './remarks.ts';
@@ -53,6 +54,9 @@ export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<So
   if (!placed.ok) return placed;
   const field = placed.value;
   const parts = partsOf(job, shelf.items);
+  const connections = listConnections(job, roof, parts, field.highWind ?? true);
+  const decisions = checkOverrides(job, connections, field);
+  if (decisions.length > 0) return { ok: false, faults: decisions };
   const design: Design = {
     job,
     basis,
@@ -63,7 +67,6 @@ export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<So
     links: linkContext(job, basis, parts, shelf.items),
   };
 
-  const connections = listConnections(job, roof, parts, field.highWind ?? true);
   const choices = connections.map((connection) => chooseItem(connection, design));
   const layout = layOut(choices, design);
   const takeoff = takeOff(choices, layout, design, shelf.currency);

@@ -142,7 +142,7 @@ describe('what fits where', () => {
     const answer = answerOf('standing seam on clips', supports.plywood, sheets.steel, {
       overrides: [{ connection: 'panel clips', item: 'PW10-150K', because: 'in stock' }],
     });
-    expect([answer.choices[0]?.item?.id, answer.choices[0]?.overridden]).toEqual(['PW10-150K', 'in stock']);
+    expect([answer.choices[0]?.item?.id, answer.choices[0]?.overridden]).toEqual(['PW10-150K', ['in stock']]);
     for (const line of answer.choices[0]?.lines ?? []) {
       expect(line.verdict).toBe('falls short');
       expect(line.checks[line.governing]?.capacity.because).toContain('too proud under a seam');

@@ -2,8 +2,10 @@
 import type { Connection } from '../connections/connection.ts';
 import { holdingPly } from '../connections/ply.ts';
 import { chainCapacities } from '../links/chain.ts';
+import { deckToFrame } from '../links/deck-to-frame.ts';
 import { metalFinding, treatedWoodFinding } from '../links/metal-rules.ts';
 import { pryingOf } from '../links/prying.ts';
+import { type LinkCheck, misfit, openQuestion } from '../links/verdict.ts';
 import type { Item, Rivet, Screw } from '../shelf/item.ts';
 import type { Trace } from '../trace/step.ts';
 import type { Design } from './design.ts';
@@ -12,6 +14,7 @@ import { evaluateLine } from './evaluate-line.ts';
 import { findLine, overriddenLine, roughCount } from './find-spacing.ts';
 import type { Rejection } from './rejection.ts';
 import { ruleOut } from './rule-out.ts';
+import { touchedByHead } from './rule-out-by-head.ts';
 import type { ConnectionChoice, ScheduleLine } from './schedule.ts';
 import type { Setting } from './setting.ts';
 import { type Occurrence, occurrences } from './where.ts';
@@ -33,7 +36,7 @@ export function chooseItem(connection: Connection, design: Design): ConnectionCh
   const setting = settingOf(connection, design);
   const rejected: Rejection[] = [];
   const candidates: Candidate[] = [];
-  const wanted = overrideFor(connection, design, undefined)?.item;
+  const wanted = itemOverride(connection, design)?.item;
   for (const item of design.items) {
     if (item.kind !== 'screw' && item.kind !== 'rivet') continue;
     const ruling = ruleOut(item, setting);
@@ -65,8 +68,7 @@ function answerFor(
   candidates: readonly Candidate[],
   rejected: readonly Rejection[],
 ): ConnectionChoice {
-  const override = overrideFor(connection, design, undefined);
-  const chain = chosen?.chain ?? { connection, capacities: [], prying: 1 };
+  const chain = chosen?.chain ?? chainWithoutItem(connection, design);
   const lines = chosen?.lines ?? where.map((at) => findLine(chain, at, design));
   return {
     connection,
@@ -76,7 +78,8 @@ function answerFor(
     lines,
     rejected,
     prying: chain.prying,
-    ...(override ? { overridden: override.because } : {}),
+    besides: chain.besides,
+    overridden: ownOverrides(connection, design).map((one) => one.because),
     conflicts: chosen ? conflictsOf(chosen.item, connection, design) : [],
   };
 }
@@ -99,7 +102,51 @@ export function chainOf(item: Screw | Rivet, connection: Connection, design: Des
     connection,
     capacities: chainCapacities(item, connection, design.links, trace !== undefined),
     prying,
+    besides: [...editionQuestion(design), ...metalQuestion(item, connection, design)],
   };
+}
+
+/** Nothing on the shelf fits: the deck is checked all the same, and the missing fastener stays an open question. */
+function chainWithoutItem(connection: Connection, design: Design): Chain {
+  const deck = connection.primary ? deckToFrame(design.links) : undefined;
+  return {
+    connection,
+    capacities: deck ? [deck] : [],
+    prying: 1,
+    besides: [
+      ...editionQuestion(design),
+      openQuestion('fit', 'nothing on the shelf fits this joint; every rejection says why'),
+    ],
+  };
+}
+
+/** Equations and factors change with the edition: with the code year open, no number of another edition is a pass. */
+function editionQuestion({ basis }: Design): LinkCheck[] {
+  if (basis.undecided.length === 0) return [];
+  return [
+    openQuestion(
+      'edition',
+      `the code year is not known, so neither are the editions for ${basis.undecided.join(', ')}`,
+    ),
+  ];
+}
+
+/** The distance to salt water is not known, and near it this item would not do: an open question, not a pass. */
+function metalQuestion(item: Screw | Rivet, connection: Connection, { links }: Design): LinkCheck[] {
+  if (links.surroundings.saltWater_ft !== undefined) return [];
+  const bySea = { ...links.surroundings, saltWater_ft: 0 };
+  for (const ply of connection.buildUp.plies) {
+    if (ply.kind !== 'sheet' || !touchedByHead.includes(ply.role)) continue;
+    const finding = metalFinding(item, ply.metal, bySea);
+    if (finding.kind !== 'fits')
+      return [
+        openQuestion(
+          'metals',
+          `the distance to salt water is not known; near it: ${finding.kind === 'conflict' ? finding.text : finding.because}`,
+        ),
+      ];
+  }
+  return [];
 }
 
 function tryItem(
@@ -109,10 +156,9 @@ function tryItem(
   design: Design,
   ruledOut: string | undefined,
 ): Candidate {
-  const chain = {
-    ...chainOf(item, connection, design),
-    ...(ruledOut === undefined ? {} : { misfit: ruledOut }),
-  };
+  const fitting = chainOf(item, connection, design);
+  const chain =
+    ruledOut === undefined ? fitting : { ...fitting, besides: [misfit(ruledOut), ...fitting.besides] };
   const lines = where.map((at) => lineFor(chain, at, design));
   const count = where.reduce((sum, at, i) => sum + roughCount(connection, lines[i] as ScheduleLine, at), 0);
   return {
@@ -129,18 +175,22 @@ function tryItem(
 }
 
 function lineFor(chain: Chain, at: Occurrence, design: Design): ScheduleLine {
-  const spacing = overrideFor(chain.connection, design, at.zone)?.spacing;
+  const spacing = spacingOverride(chain.connection, at.zone, design)?.spacing;
   return spacing === undefined ? findLine(chain, at, design) : overriddenLine(chain, at, spacing, design);
 }
 
-/** The person's decision for a connection, in one zone or in all. */
-function overrideFor(connection: Connection, design: Design, zone: number | undefined) {
-  const label = zone === undefined ? undefined : design.field.zones[zone]?.label;
-  const own = design.job.overrides.filter((one) => one.connection === connection.id);
-  return (
-    own.find((one) => zone !== undefined && one.zone === label && one.spacing !== undefined) ??
-    own.find((one) => one.zone === undefined)
-  );
+/** The person's decision on the item of a connection, and on its spacing in one zone or in all. */
+const ownOverrides = (connection: Connection, { job }: Design) =>
+  job.overrides.filter((one) => one.connection === connection.id);
+
+function itemOverride(connection: Connection, design: Design) {
+  return ownOverrides(connection, design).find((one) => one.item !== undefined);
+}
+
+function spacingOverride(connection: Connection, zone: number, design: Design) {
+  const own = ownOverrides(connection, design).filter((one) => one.spacing !== undefined);
+  const label = design.field.zones[zone]?.label;
+  return own.find((one) => one.zone === label) ?? own.find((one) => one.zone === undefined);
 }
 
 function lostTo(loser: Candidate, winner: Candidate, connection: Connection, design: Design): Rejection {
@@ -193,7 +243,7 @@ export function proveLine(
 ): { readonly line: ScheduleLine; readonly load: Trace } {
   const load: Trace = [];
   if (!choice.item) return { line, load };
-  const chain = chainOf(choice.item, choice.connection, design, load);
+  const chain = { ...chainOf(choice.item, choice.connection, design, load), besides: choice.besides };
   const proved = evaluateLine(
     chain,
     { zone: line.zone, spacing: line.spacing_in, each: line.each, setBy: line.setBy },

@@ -3,7 +3,7 @@ import { type Connection, isPieceMeal } from '../connections/connection.ts';
 import { tributaryOf } from '../connections/demand.ts';
 import { insulationCapacity } from '../links/insulation-bearing.ts';
 import { panelSystemCapacity } from '../links/panel-system.ts';
-import { type Capacity, check, type LinkCheck, misfit, type Verdict, worst } from '../links/verdict.ts';
+import { type Capacity, check, type LinkCheck, type Verdict, worst } from '../links/verdict.ts';
 import { type SqFt, sqft } from '../quantities/quantity.ts';
 import { isRefusal, refusalText } from '../trace/refusal.ts';
 import type { Trace } from '../trace/step.ts';
@@ -16,8 +16,8 @@ export interface Chain {
   readonly capacities: readonly Capacity[];
   /** Screw tension over seam pull; 1 without a clip, nothing while the clip's lever arms are not known. */
   readonly prying: number | undefined;
-  /** Why the item does not fit the build-up, when a person chose it all the same. */
-  readonly misfit?: string;
+  /** Checks that are no matter of strength: a misfit a person insists on, a question still open. */
+  readonly besides: readonly LinkCheck[];
 }
 
 export interface Cell {
@@ -34,8 +34,8 @@ export function evaluateLine(chain: Chain, cell: Cell, design: Design, trace?: T
   // Pieces are squares of their own width; rows take the end of a run into account.
   const along = piece ? pieceLength(connection) : cell.spacing;
   const area = tributaryOf(width, along, cell.each, endOffset(connection, design));
-  const place = pressure(design, cell.zone, area.place_ft2);
-  const fastener = pressure(design, cell.zone, area.fastener_ft2, trace);
+  const place = pressure(design, cell.zone, area.place_ft2, connection.primary);
+  const fastener = pressure(design, cell.zone, area.fastener_ft2, connection.primary, trace);
   const placeLoad = typeof place === 'number' ? Math.max(0, place) * area.place_ft2 : undefined;
   const bare = typeof fastener === 'number' ? Math.max(0, fastener) * area.fastener_ft2 : undefined;
   const fastenerLoad = bare === undefined || chain.prying === undefined ? undefined : bare * chain.prying;
@@ -44,7 +44,7 @@ export function evaluateLine(chain: Chain, cell: Cell, design: Design, trace?: T
     ? [...spacingLinks(cell.spacing, area.place_ft2, design, trace), ...chain.capacities]
     : chain.capacities;
   const carried = capacities.map((capacity) => checkLink(capacity, demands, place, cell.zone, chain, design));
-  const checks = chain.misfit === undefined ? carried : [misfit(chain.misfit), ...carried];
+  const checks = [...chain.besides, ...carried];
   const governing = governingOf(checks);
   const decisive = checks[governing];
   const panel = checks.filter((c) => c.capacity.link === 'panel system').map((c) => c.verdict);
@@ -94,12 +94,18 @@ function spacingLinks(
   return [panelSystemCapacity(job.panel, spacing, basis.method, own), ...(insulation ? [insulation] : [])];
 }
 
-/** Net uplift less the dead load when that was asked for; or why there is none. */
-function pressure(design: Design, zone: number, area: number, trace?: Trace): number | string {
+/** Net uplift less the weight of the panel, where that was asked for and rests on this joint; or why there is none. */
+function pressure(
+  design: Design,
+  zone: number,
+  area: number,
+  deductible: boolean,
+  trace?: Trace,
+): number | string {
   const uplift = design.field.uplift(zone, sqft(area) as SqFt, trace);
   if (isRefusal(uplift)) return refusalText(uplift);
   const dead = design.basis.deadLoad;
-  return dead ? uplift - dead.factor * dead.load_psf : uplift;
+  return dead && deductible ? uplift - dead.factor * dead.load_psf : uplift;
 }
 
 function checkLink(
@@ -124,7 +130,7 @@ function checkLink(
     return check(capacity, demands.fastener);
   }
   if (capacity.of === 'snow') return checkSnow(capacity, design);
-  const own = capacity.area_ft2 === undefined ? place : pressure(design, zone, capacity.area_ft2);
+  const own = capacity.area_ft2 === undefined ? place : pressure(design, zone, capacity.area_ft2, true);
   return check(capacity, typeof own === 'number' ? Math.max(0, own) : undefined);
 }
 

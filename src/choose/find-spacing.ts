@@ -1,5 +1,6 @@
 /** For one item: the widest spacing in each zone at which every link holds, and what it then costs. */
 import { type Connection, isPieceMeal } from '../connections/connection.ts';
+import { misfit } from '../links/verdict.ts';
 import type { Design } from './design.ts';
 import { type Cell, type Chain, evaluateLine } from './evaluate-line.ts';
 import type { ScheduleLine, SpacingReason } from './schedule.ts';
@@ -11,7 +12,7 @@ function capOf(connection: Connection, design: Design): number {
   return Math.min(owner ?? Number.POSITIVE_INFINITY, connection.practice.spacing_in);
 }
 
-/** Bearing more than two screws beside a rib is no pattern a crew is asked for. */
+/** A crew is asked for one screw beside a rib, or one on each side of it; never for more. */
 const MOST_BESIDE_RIB = 2;
 
 export function findLine(chain: Chain, at: Occurrence, design: Design): ScheduleLine {
@@ -23,12 +24,25 @@ export function findLine(chain: Chain, at: Occurrence, design: Design): Schedule
   if (at.supportSpacing !== undefined) {
     const ribs = placement.by === 'field' && placement.lines === 'ribs';
     const spacing = at.supportSpacing;
+    const cap = design.job.spacingCap;
+    if (connection.primary && cap !== undefined && spacing > cap + 1e-6)
+      return overCap(chain, at.zone, spacing, cap, design);
     const line = firstThatHolds(range(connection.each, ribs ? MOST_BESIDE_RIB : connection.each), (each) =>
       try_(spacing, 'supports', each),
     );
     return line.verdict === 'falls short' ? { ...line, ...mended(line, spacing, design, try_) } : line;
   }
   return freeLine(connection, design, try_);
+}
+
+/** An owner's cap that the supports themselves break: it falls short, whatever the fasteners carry. */
+function overCap(chain: Chain, zone: number, spacing: number, cap: number, design: Design): ScheduleLine {
+  const because = `the supports stand ${Number(spacing.toFixed(1))} in apart at most, the owner's cap is ${Number(cap.toFixed(1))} in`;
+  const capped = { ...chain, besides: [misfit(because), ...chain.besides] };
+  return {
+    ...evaluateLine(capped, { zone, spacing, each: chain.connection.each, setBy: 'supports' }, design),
+    holdsAt_in: cap,
+  };
 }
 
 /** The support spacing at which the line would hold, for a row that cannot choose its own. */
@@ -63,10 +77,8 @@ function freeLine(
   const calculated = firstThatHolds(all, (s) => try_(s, 'calculation'));
   if (calculated.spacing_in <= cap) return calculated;
   // Closer rows carry no more on any fastener link; a tested panel table may not reach that far, so it is tried again.
-  return firstThatHolds(
-    all.filter((s) => s <= cap),
-    (s) => try_(s, 'cap'),
-  );
+  const within = all.filter((s) => s <= cap);
+  return firstThatHolds(within.length === 0 ? [cap] : within, (s) => try_(s, 'cap'));
 }
 
 /** First that holds; else the first that does not fall short; else the last, tightest one. */

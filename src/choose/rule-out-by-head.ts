@@ -58,11 +58,12 @@ export function byMetal(screw: Screw, { connection, surroundings }: Setting): Ru
   return undefined;
 }
 
-const touched: readonly Ply['role'][] = ['panel', 'trim', 'clip base', 'second sheet'];
+/** Plies the head side touches; deck and purlin steel under the panel stay dry. */
+export const touchedByHead: readonly Ply['role'][] = ['panel', 'trim', 'clip base', 'second sheet'];
 
 function plyFinding(screw: Screw, ply: Ply, surroundings: Setting['surroundings']) {
   if (ply.kind === 'wood') return treatedWoodFinding(screw, ply.treatment);
-  return ply.kind === 'sheet' && touched.includes(ply.role)
+  return ply.kind === 'sheet' && touchedByHead.includes(ply.role)
     ? metalFinding(screw, ply.metal, surroundings)
     : undefined;
 }

@@ -49,7 +49,10 @@ export interface ConnectionChoice {
   readonly rejected: readonly Rejection[];
   /** Prying of the clip, when it has one: screw tension over seam pull. */
   readonly prying: number | undefined;
-  readonly overridden?: string;
+  /** Checks that are no matter of strength: a misfit a person insists on, a question still open. */
+  readonly besides: readonly LinkCheck[];
+  /** Why a person changed the item or a spacing, when one did. */
+  readonly overridden: readonly string[];
   /** Guidance that collides, shown and not decided. */
   readonly conflicts: readonly string[];
 }

@@ -45,11 +45,18 @@ export function panelBuildUp(job: Job, punched: boolean): BuildUp {
 }
 
 /**
- * A trim screwed to the support, with nothing but underlayment between.
+ * A trim screwed through what lies on the deck into the support or the edge member.
  * @param punched starters and valley edges come slotted from the shop; face trims are drilled through
  */
 export function trimToSupport(job: Job, punched: boolean): BuildUp {
-  return endingIn([{ ...trimSheet(job), punched }, ...underlayment(job)], supportPly(job));
+  return endingIn([{ ...trimSheet(job), punched }, ...between(job)], edgePly(job));
+}
+
+/** On purlins a trim needs a member of its own along the edge; as long as none is named, nothing of it is known. */
+function edgePly(job: Job): SheetPly | WoodPly {
+  const ply = supportPly(job);
+  if (!('spacing' in job.support) || known(job.details.edgeMember) !== undefined) return ply;
+  return { ...ply, name: 'edge member (none named between the purlins)', thickness_in: undefined };
 }
 
 /** A trim screwed to a wood member of its own, such as a treated sill. */
@@ -77,7 +84,7 @@ export function bracketToSupport(job: Job): BuildUp {
     role: 'trim',
     punched: true,
   };
-  return endingIn([bracket], supportPly(job));
+  return endingIn([bracket, ...between(job)], edgePly(job));
 }
 
 function endingIn(above: readonly Ply[], holding: Ply): BuildUp {

@@ -69,7 +69,7 @@ function primary(job: Job, parts: Parts, practice: PracticeTable): Connection {
       ...common,
       loadRule: `${load}.`,
       each: 1,
-      oneSided: panel.flangeThroughOneSide,
+      oneSided: panel.pullOnOneSide,
       practice: practice.flange,
     };
   const pitch = (panel.ribSpacing ?? panel.coverage) as number;
@@ -83,7 +83,7 @@ function primary(job: Job, parts: Parts, practice: PracticeTable): Connection {
     loadRule:
       'Net uplift on the panel between neighbouring screws: rib spacing times row spacing, shared where both sides of a rib are screwed.',
     each: 1,
-    oneSided: false,
+    oneSided: panel.pullOnOneSide,
     practice: practice.panelRow,
   };
 }
@@ -93,6 +93,7 @@ function laps(job: Job, roof: Roof, practice: PracticeTable): Connection[] {
   if (exposed(job))
     list.push({
       ...plain,
+      oneSided: true,
       id: 'side lap',
       duty: 'stitch',
       buildUp: sheetToSheet(job, 'panel'),

@@ -13,6 +13,8 @@ export interface Basis {
   readonly aluminium: NonNullable<Editions['aluminium']>;
   /** Roof dead load deducted from uplift, psf, and its factor; nothing unless asked. */
   readonly deadLoad: { readonly load_psf: number; readonly factor: number } | undefined;
+  /** Standards whose edition hangs on a code year that is not known yet. */
+  readonly undecided: readonly string[];
   readonly remarks: readonly string[];
 }
 
@@ -34,6 +36,7 @@ export function basisOf({ basis }: Job): Basis {
   );
   if (year === undefined)
     remarks.push('The code year is not known yet; the newest editions here are used until it is.');
+  const open = (['wind', 'steel', 'wood', 'aluminium'] as const).filter((part) => basis[part] === undefined);
   return {
     codeYear: year,
     method: basis.method,
@@ -45,6 +48,7 @@ export function basisOf({ basis }: Job): Basis {
       basis.deductDeadLoad === undefined
         ? undefined
         : { load_psf: basis.deductDeadLoad, factor: basis.method === 'ASD' ? 0.6 : 0.9 },
+    undecided: year === undefined ? open : [],
     remarks,
   };
 }

@@ -46,10 +46,10 @@ export const panelInput = z.strictObject({
     .default(0 as never)
     .describe('width of the first run cut away at the left edge'),
   clip: z.string().max(40).optional().describe('stock number of the clip the panel was tested with'),
-  flangeThroughOneSide: z
+  pullOnOneSide: z
     .boolean()
     .default(true)
-    .describe('screws of a nail flange load one side of their heads'),
+    .describe('screws through a flange or beside a rib load one side of their heads'),
   upliftTest: stated(upliftTest)
     .optional()
     .describe('tested uplift of this panel system: only this can prove the panel itself'),

@@ -55,6 +55,11 @@ const details = z.strictObject({
     .strictObject({ species: z.string().max(60), treatment: z.enum(['borate', 'copper']) })
     .optional()
     .describe('a treated member the eave trim is screwed to'),
+  edgeMember: stated(z.enum(['like the supports']))
+    .optional()
+    .describe(
+      'a member along eaves and valleys of a roof on purlins, to which starters, valley pans and brackets are screwed',
+    ),
   trimGirth: lengthText(36)
     .default(8 as never)
     .describe('developed width of ridge, hip, rake and wall trims one side'),

@@ -25,24 +25,32 @@ export interface EdgeOrder {
 
 export function layEdges(order: EdgeOrder): FastenerSet {
   const columns = new FastenerColumns();
-  for (const [line, edge] of order.edges.entries()) {
-    const stretches = touching(
-      zonesAlong(edge, order.plane, order.pieces).map((part) => ({
-        ...part,
-        spacing: order.spacingOf(part.zone),
-      })),
-    );
-    if (stretches.length === 0) continue;
-    const end = Math.min(END, edge.length / 4);
-    for (let row = 0; row < order.rows; row++) {
-      const [from, to] = shifted(edge.from, edge.to, FIRST_ROW + row * ROW_GAP);
-      placeRow(stretches, { first: end, last: end }, (at, zone) => {
-        const p = between(from, to, at / edge.length);
-        columns.add(p.x, p.y, zone, order.each, line);
-      });
-    }
-  }
+  for (const [line, edge] of order.edges.entries())
+    for (let row = 0; row < order.rows; row++) layRow(order, edge, line, FIRST_ROW + row * ROW_GAP, columns);
   return columns.done(order.connection, order.plane.id);
+}
+
+/** One row at its own distance from the edge: where it leaves the roof or meets an opening, it ends and begins anew. */
+function layRow(
+  order: EdgeOrder,
+  edge: RoofEdge,
+  line: number,
+  inset: number,
+  columns: FastenerColumns,
+): void {
+  const [from, to] = shifted(edge.from, edge.to, inset);
+  const zones = zonesAlong(edge, order.plane, order.pieces, inset).map((part) => ({
+    ...part,
+    spacing: order.spacingOf(part.zone),
+  }));
+  for (const stretches of uninterrupted(zones)) {
+    const length = (stretches.at(-1) as ZoneStretch).to - (stretches[0] as ZoneStretch).from;
+    const end = Math.min(END, length / 4);
+    placeRow(stretches, { first: end, last: end }, (at, zone) => {
+      const p = between(from, to, at / edge.length);
+      columns.add(p.x, p.y, zone, order.each, line);
+    });
+  }
 }
 
 const between = (a: Point, b: Point, t: number): Point => ({
@@ -50,10 +58,16 @@ const between = (a: Point, b: Point, t: number): Point => ({
   y: a.y + (b.y - a.y) * t,
 });
 
-/** Snapping leaves hairline gaps between zones along an edge; a row does not stop at them. */
-function touching(stretches: readonly ZoneStretch[]): ZoneStretch[] {
-  return stretches.map((stretch, i) => {
-    const before = stretches[i - 1];
-    return before ? { ...stretch, from: before.to } : { ...stretch };
-  });
+/** Snapping leaves hairline gaps between zones; a wider one is an opening or the end of the plane. */
+const HAIRLINE = 0.05;
+
+function uninterrupted(stretches: readonly ZoneStretch[]): ZoneStretch[][] {
+  const rows: ZoneStretch[][] = [];
+  for (const stretch of stretches) {
+    const row = rows.at(-1);
+    const before = row?.at(-1);
+    if (row && before && stretch.from - before.to <= HAIRLINE) row.push({ ...stretch, from: before.to });
+    else rows.push([{ ...stretch }]);
+  }
+  return rows;
 }

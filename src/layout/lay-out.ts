@@ -6,10 +6,10 @@ import { supportsOf } from '../choose/where.ts';
 import type { Connection } from '../connections/connection.ts';
 import { exposed } from '../connections/list-connections.ts';
 import type { Plane } from '../roof/roof.ts';
-import { upLines } from '../roof/runs.ts';
+import { borderLines, upLines } from '../roof/runs.ts';
 import type { FastenerSet } from './fastener-set.ts';
 import { layEdges } from './lay-edge.ts';
-import { layField } from './lay-field.ts';
+import { type FieldLine, layField } from './lay-field.ts';
 import { layEndLaps, layTrimJoints } from './lay-pieces.ts';
 import { type PlaneZones, planeZones } from './line-stretches.ts';
 
@@ -41,7 +41,14 @@ function layConnection(
     if (placement.plane !== plane.id) return undefined;
     return placement.by === 'trim joints'
       ? layTrimJoints(connection.id, placement, plane, design.field.pieces)
-      : layEndLaps(connection.id, placement, plane, zones, design.job.panel.startOffset);
+      : layEndLaps(
+          connection.id,
+          placement,
+          plane,
+          zones,
+          design.job.panel.startOffset,
+          supportsOf(design, plane),
+        );
   }
   if (placement.by === 'edge') {
     const edges = plane.edges.filter((edge) => edge.tag === placement.tag);
@@ -76,11 +83,19 @@ const HELD = { first: 0, last: 0, held: true } as const;
 /** Eave and ridge rows get both sides of each rib (common practice), unless the field has that already. */
 const endFactor = (each: readonly number[]): number => (Math.min(...each) > 1 ? 1 : 2);
 
-function linesOf(connection: Connection, plane: Plane, { job }: Design): number[] {
-  const { placement } = connection;
+/** Of the fastener line along a rake from the border, and least distance between two lines, in inches. */
+const BORDER_INSET = 1;
+const LINES_APART = 3;
+
+/** Seams or ribs, and in the field also the side borders, where the outer edge of the first and last run is held. */
+function linesOf({ placement }: Connection, plane: Plane, { job }: Design): FieldLine[] {
   const pitch =
     placement.by === 'field' || placement.by === 'side lap' ? placement.pitch_in : job.panel.coverage;
   const offset =
     exposed(job) && placement.by === 'field' ? job.panel.startOffset % pitch : job.panel.startOffset;
-  return upLines(plane, pitch, offset).map((line) => line.u);
+  const lines: FieldLine[] = upLines(plane, pitch, offset).map(({ u }) => ({ u }));
+  if (placement.by !== 'field') return lines;
+  const borders = borderLines(plane, BORDER_INSET);
+  const clear = lines.filter(({ u }) => borders.every((border) => Math.abs(border.u - u) > LINES_APART));
+  return [...borders, ...clear].sort((a, b) => a.u - b.u);
 }

@@ -110,6 +110,16 @@ describe('thread in the holding ply', () => {
       'equation of a standard',
     );
   });
+  test('a scattered test is reduced by its statistics, a test of two pulls is not used', () => {
+    const ply: WoodPly = { ...spf, product: 'plywood', role: 'deck', thickness_in: 0.46875 };
+    const screw = item('screw', 'CW10-150K');
+    const [own] = screw.tests;
+    const withTest = (change: object) =>
+      holdingCapacity({ ...screw, tests: [{ ...own, ...change }] as never }, on(ply), asd);
+    expect(withTest({ coefficientOfVariation: 0.5 }).value as number).toBeLessThan(306 / 4);
+    expect(withTest({ safetyFactor: 1 }).value as number).toBeLessThan(306 / 1.6);
+    expect(withTest({ n: 2 }).evidence).toBe('equation of a standard');
+  });
   test('thicker steel never holds less, in either edition', () => {
     fc.assert(
       fc.property(

@@ -2,12 +2,17 @@
 import type { Ply } from '../connections/ply.ts';
 import { lbf, ratio } from '../quantities/quantity.ts';
 import type { OwnTest } from '../shelf/item.ts';
+import { safetyFactorFromTests } from '../standards/aisi-s100-16/k2.1.1-factor-from-tests.ts';
 import { equation } from '../trace/equation.ts';
+import { isRefusal } from '../trace/refusal.ts';
 import type { Trace } from '../trace/step.ts';
 import type { Capacity } from './verdict.ts';
 
 /** LRFD over ASD, from Ω = 1.6/φ of the strength-from-tests section (AISI S100 K2.1). */
 export const LRFD_OVER_ASD = 1.6;
+
+/** Fewer pulls than this prove nothing (AISI S100 K2.1.1 asks for three). */
+const LEAST_TESTS = 3;
 
 const reduced = equation({
   clause: 'own test',
@@ -34,7 +39,11 @@ function fraction(inches: number): string {
   return String(inches);
 }
 
-/** The capacity a test gives, or nothing when there is no test of this item in this substrate. */
+/**
+ * The capacity a test gives, or nothing when there is no test of this item in this substrate, or too few pulls.
+ * The mean is divided by the report's safety factor or by that of AISI S100 K2.1.1 for its number and scatter,
+ * whichever is larger; for wood that section is used as our own rule.
+ */
 export function ownTestCapacity(
   tests: readonly OwnTest[],
   load: OwnTest['load'],
@@ -43,18 +52,25 @@ export function ownTestCapacity(
   trace: Trace | undefined,
 ): Pick<Capacity, 'value' | 'evidence' | 'cites' | 'remarks'> | undefined {
   const key = substrateKey(ply);
-  const found = tests.find((one) => one.load === load && one.substrate === key);
+  const found = tests.find((one) => one.load === load && one.substrate === key && one.n >= LEAST_TESTS);
   if (!found) return undefined;
-  const value = reduced(
-    { Tm: lbf(found.mean), n: ratio(method === 'LRFD' ? LRFD_OVER_ASD : 1), Ω: ratio(found.safetyFactor) },
+  const { n, mean, coefficientOfVariation: scatter, safetyFactor: stated } = found;
+  const statistical = safetyFactorFromTests(
+    { n: ratio(n), Pm: ratio(1), VP: ratio(scatter), kind: 'connection not listed' },
     trace,
   );
+  const Ω = isRefusal(statistical) ? stated : Math.max(stated, statistical);
+  const value = reduced(
+    { Tm: lbf(mean), n: ratio(method === 'LRFD' ? LRFD_OVER_ASD : 1), Ω: ratio(Ω) },
+    trace,
+  );
+  const rule = Ω > stated ? 'that of AISI S100 K2.1.1 for this number and scatter' : 'that of the report';
   return {
     value,
     evidence: 'own test',
     cites: `${found.source}, ${found.date}`,
     remarks: [
-      `Own test: mean of ${found.n}, coefficient of variation ${found.coefficientOfVariation}, safety factor ${found.safetyFactor}.`,
+      `Own test in ${found.substrate}: mean of ${n}, coefficient of variation ${scatter}, safety factor ${Number(Ω.toFixed(2))}, ${rule}.`,
     ],
   };
 }

@@ -18,7 +18,6 @@ export const linkNames = [
   'panel system',
   'clip',
   'pull-over',
-  'head pull-through',
   'screw in tension',
   'pull-out',
   'withdrawal',
@@ -26,6 +25,8 @@ export const linkNames = [
   'deck to frame',
   'insulation',
   'fit',
+  'metals',
+  'edition',
 ] as const;
 export type LinkName = (typeof linkNames)[number];
 
@@ -76,6 +77,11 @@ export function misfit(because: string): LinkCheck {
     remarks: [],
   };
   return { capacity, demand: undefined, ratio: undefined, verdict: 'falls short' };
+}
+
+/** A question about an item that no strength answers, still open. */
+export function openQuestion(link: 'fit' | 'metals' | 'edition', because: string): LinkCheck {
+  return { ...misfit(because), capacity: { ...misfit(because).capacity, link }, verdict: 'unproven' };
 }
 
 /** The worst of several: falling short before unproven before holding. No check at all proves nothing. */

@@ -180,6 +180,7 @@ function assemble(input: RoofInput, planes: readonly Plane[]): Roof {
     planes,
     outside: outsideEdges(planes),
     leastDimension_ft: least.value / FEET,
+    narrowest_ft: (least.narrowest ?? least.value) / FEET,
     eaveHeight_ft: eave === undefined ? undefined : eave / FEET,
     highestPoint_ft: highest(input, planes, eave),
     readings: [least.reading],
@@ -201,12 +202,13 @@ function riseOf(plane: Plane): number {
 function leastDimension(
   input: RoofInput,
   planes: readonly Plane[],
-): { readonly value: number; readonly reading: string } {
+): { readonly value: number; readonly narrowest?: number; readonly reading: string } {
   if (input.form === 'joined')
     return {
-      value: Math.min(input.main.width, input.main.length, input.wing.width),
+      value: Math.min(input.main.width, input.main.length),
+      narrowest: Math.min(input.main.width, input.main.length, input.wing.width),
       reading:
-        'Least horizontal dimension: the smallest of the widths of main part and wing (each wing taken as a rectangle with its own ridge; L and T plans are not in the figures).',
+        'Least horizontal dimension for the edge strip: that of the main part, for wing and main part alike, which gives the wider strip; h over the least dimension takes the wing (L and T plans are not in the figures).',
     };
   if (input.form !== 'planes')
     return {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { roofInput } from '../job/roof-input.ts';
 import { slopeFactor } from '../job/slope.ts';
+import { lengthOnSlope } from './build-plane.ts';
 import { buildRoof } from './build-roof.ts';
 import { frameOf } from './frame.ts';
 import type { Roof } from './roof.ts';
@@ -121,6 +122,33 @@ describe('valleys of a wing', () => {
         wing: { form: 'gable', width: `${span} ft`, length: '12 ft', from: '20 ft' },
       });
       expect(Math.abs(length(roof, 'valley') / 4 - each)).toBeLessThanOrEqual(0.0005);
+    });
+});
+
+describe('hips at other corners', () => {
+  // Unequal slopes at a square corner: runs h/mA and h/mB, hip = sqrt(RA² + RB² + h²). Computed, 0.001 ft.
+  for (const [riseA, runA, runB, hip] of [
+    [6, 20, 15, 26.926],
+    [4, 18, 6, 19.9],
+  ] as const)
+    test(`${riseA}:12 against a run of ${runB} ft: a hip of ${hip} ft`, () => {
+      expect(
+        Math.abs(lengthOnSlope({ x: 0, y: 0 }, { x: runB, y: runA }, riseA / 12, { x: 0, y: 1 }) - hip),
+      ).toBeLessThanOrEqual(0.001);
+    });
+  // Equal slopes at an interior corner φ: plan hip = R / sin(φ/2). Computed, 0.001 ft.
+  for (const [angle, rise, run, plan, hip] of [
+    [135, 8, 10, 10.824, 12.712],
+    [120, 6, 12, 13.856, 15.1],
+    [90, 6, 12, 16.971, 18],
+  ] as const)
+    test(`a corner of ${angle}° at ${rise}:12: plan ${plan} ft, hip ${hip} ft`, () => {
+      const half = (angle / 2) * (Math.PI / 180);
+      const top = { x: run / Math.tan(half), y: run };
+      expect(Math.abs(Math.hypot(top.x, top.y) - plan)).toBeLessThanOrEqual(0.001);
+      expect(
+        Math.abs(lengthOnSlope({ x: 0, y: 0 }, top, rise / 12, { x: 0, y: 1 }) - hip),
+      ).toBeLessThanOrEqual(0.001);
     });
 });
 

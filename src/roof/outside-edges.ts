@@ -4,43 +4,61 @@ import { reentrantAt } from './build-plane.ts';
 import { cross, distance, dot, minus, type Point, type Ring, sidesOf, signedArea, unit } from './point.ts';
 import { unite } from './region.ts';
 import type { OutsideEdge, Plane } from './roof.ts';
+import { breakSides } from './tag-edges.ts';
+
+interface Wall {
+  readonly from: Point;
+  readonly to: Point;
+}
 
 export function outsideEdges(planes: readonly Plane[]): OutsideEdge[] {
   const walls = planes.flatMap((plane) =>
     plane.edges.filter((edge) => edge.tag === 'headwall' || edge.tag === 'sidewall'),
   );
+  const rings = unite(planes.map((plane) => [plane.outline])).filter((ring) => signedArea(ring) > 0);
   const out: OutsideEdge[] = [];
-  for (const ring of unite(planes.map((plane) => [plane.outline]))
-    .filter((r) => signedArea(r) > 0)
-    .map(withoutStraightCorners)) {
-    const sides = sidesOf(ring);
-    const open = sides.map(([a, b]) => !walls.some((wall) => onSegment(middle(a, b), wall.from, wall.to)));
-    const first = out.length;
-    const indices: number[] = [];
-    sides.forEach((_, i) => {
-      indices.push(open[i] ? first + indices.filter((n) => n >= 0).length : -1);
-    });
-    sides.forEach(([from, to], i) => {
-      if (!open[i]) return;
-      const next = indices[(i + 1) % sides.length] as number;
-      out.push({
-        from,
-        to,
-        reentrant: { from: reentrantAt(ring, i), to: reentrantAt(ring, (i + 1) % ring.length) },
-        next: next >= 0 ? next : undefined,
-      });
-    });
-  }
+  for (const ring of rings) appendRing(ring, walls, out);
   return out;
 }
 
-/** Joined outlines keep corners that lie on a straight side; wind sees one edge there. */
-function withoutStraightCorners(ring: Ring): Ring {
-  return ring.filter((here, i) => {
-    const before = ring[(i + ring.length - 1) % ring.length] as Point;
-    const after = ring[(i + 1) % ring.length] as Point;
-    return Math.abs(cross(unit(minus(here, before)), unit(minus(after, here)))) > 1e-4;
-  });
+/** Sides are broken where a wall begins or ends, sorted into open and walled, and only then straightened. */
+function appendRing(ring: Ring, walls: readonly Wall[], out: OutsideEdge[]): void {
+  const broken = breakSides(
+    ring,
+    walls.map(({ from, to }) => [from, to]),
+  );
+  const isOpen = (from: Point, to: Point) =>
+    !walls.some((wall) => onSegment(middle(from, to), wall.from, wall.to));
+  const openAt = sidesOf(broken).map(([from, to]) => isOpen(from, to));
+  const kept = broken.filter(
+    (_, i) => !isStraight(broken, i) || openAt[i] !== openAt[(i + broken.length - 1) % broken.length],
+  );
+  const sides = sidesOf(kept).map(([from, to], i) => ({
+    from,
+    to,
+    open: isOpen(from, to),
+    turns: reentrantAt(kept, i),
+  }));
+  const places = new Map<number, number>();
+  for (const [i, side] of sides.entries()) if (side.open) places.set(i, out.length + places.size);
+  for (const [i, { from, to, open, turns }] of sides.entries()) {
+    if (!open) continue;
+    const after = (i + 1) % sides.length;
+    out.push({
+      from,
+      to,
+      reentrant: { from: turns, to: sides[after]?.turns ?? false },
+      next: places.get(after),
+    });
+  }
+}
+
+/** A corner on a straight side, as joined outlines keep them. */
+function isStraight(ring: Ring, i: number): boolean {
+  const here = ring[i] as Point;
+  const before = ring[(i + ring.length - 1) % ring.length] as Point;
+  const after = ring[(i + 1) % ring.length] as Point;
+  return Math.abs(cross(unit(minus(here, before)), unit(minus(after, here)))) < 1e-4;
 }
 
 const middle = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });

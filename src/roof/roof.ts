@@ -44,6 +44,8 @@ export interface Roof {
   readonly outside: readonly OutsideEdge[];
   /** Least horizontal dimension of the building without overhangs, in feet, and how it was taken. */
   readonly leastDimension_ft: number;
+  /** Narrowest part of the building in feet: for height over least dimension, where the narrower is the severer. */
+  readonly narrowest_ft: number;
   readonly eaveHeight_ft: number | undefined;
   readonly highestPoint_ft: number | undefined;
   /** Readings taken that a reader must know. */

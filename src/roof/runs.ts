@@ -29,6 +29,28 @@ export function upLines(plane: Plane, pitch: number, offset: number): UpLine[] {
   return lines;
 }
 
+/** A line along a side border of a plane, where the outer edge of the first or last run is held. */
+export interface BorderLine {
+  readonly u: number;
+  /** Reach of the border, in plan inches from the low side of the plane. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Borders that run up the slope (rakes, sidewalls), each with a line a little inside it. */
+export function borderLines(plane: Plane, inset: number): BorderLine[] {
+  const frame = frameOf(plane);
+  return plane.edges
+    .filter(({ tag }) => tag === 'rake' || tag === 'sidewall')
+    .flatMap(({ from, to }) => {
+      const [[a, b] = []] = toFrame(frame, [[from, to]]);
+      if (!a || !b || Math.abs(a.x - b.x) > 0.05) return [];
+      // Counter-clockwise, a border that runs up the slope has the roof on its left.
+      const inward = b.y > a.y ? -1 : 1;
+      return [{ u: a.x + inward * inset, low: Math.min(a.y, b.y), high: Math.max(a.y, b.y) }];
+    });
+}
+
 /** How many runs it takes to cover a plane, the last one ripped to width. */
 export function runCount(plane: Plane, coverage: number, offset: number): number {
   const { width } = frameOf(plane);
@@ -40,6 +62,8 @@ export interface SupportLines {
   readonly at: Float64Array;
   /** Largest tributary length of one line, along the slope. */
   readonly tributary: number;
+  /** How far a run may reach past its last line before that line's tributary length is more than the largest. */
+  readonly overEnd: number;
 }
 
 /**
@@ -66,5 +90,9 @@ export function supportLines(
       return below + above;
     }),
   );
-  return { at: Float64Array.from(at, (d) => d / factor), tributary };
+  return {
+    at: Float64Array.from(at, (d) => d / factor),
+    tributary,
+    overEnd: Math.max(tributary - spacing / 2, firstOffset, lastOffset),
+  };
 }

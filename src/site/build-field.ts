@@ -213,7 +213,7 @@ function standardField(
   const parapet =
     wind.parapetAllRound !== undefined && wind.parapetAllRound >= 36 ? 'at least 3 ft all round' : 'none';
   const hOverB = ratio(
-    h / (wind.leastDimension === undefined ? roof.leastDimension_ft : feet(wind.leastDimension)),
+    h / (wind.leastDimension === undefined ? roof.narrowest_ft : feet(wind.leastDimension)),
   );
   // Planes of one zone may have different figures (a wing of another shape): the severest governs the zone.
   const places = zones.map((_, index) =>

@@ -14,8 +14,14 @@ export interface EdgeStretch {
 /** Far enough inside to be clear of the border's own snapping, in inches. */
 const INSIDE = 0.5;
 
-export function zonesAlong(edge: RoofEdge, plane: Plane, pieces: readonly FieldPiece[]): EdgeStretch[] {
-  const [from, to] = shifted(edge.from, edge.to, INSIDE);
+/** @param inset of the line from the edge, in inches */
+export function zonesAlong(
+  edge: RoofEdge,
+  plane: Plane,
+  pieces: readonly FieldPiece[],
+  inset = INSIDE,
+): EdgeStretch[] {
+  const [from, to] = shifted(edge.from, edge.to, inset);
   return pieces
     .filter((piece) => piece.plane === plane)
     .flatMap((piece) =>
