@@ -2,7 +2,9 @@
 
 import { chooseItem } from '../choose/choose-items.ts';
 import type { Design } from '../choose/design.ts';
+import { ruleOut } from '../choose/rule-out.ts';
 import type { ConnectionChoice } from '../choose/schedule.ts';
+import { settingFor } from '../choose/setting.ts';
 import type { Parts } from '../connections/build-ups.ts';
 import { listConnections } from '../connections/list-connections.ts';
 import { basisOf } from '../job/basis.ts';
@@ -11,6 +13,7 @@ import { type Read, readJob } from '../job/read-job.ts';
 import { layOut } from '../layout/lay-out.ts';
 import { linkContext } from '../links/link-context.ts';
 import { buildRoof } from '../roof/build-roof.ts';
+import type { Roof } from '../roof/roof.ts';
 import type { Item, ItemOf } from '../shelf/item.ts';
 import { readShelf } from '../shelf/read-shelf.ts';
 import type { Shelf } from '../shelf/shelf.ts';
@@ -53,7 +56,7 @@ export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<So
   const placed = buildField(job, roof, basis);
   if (!placed.ok) return placed;
   const field = placed.value;
-  const parts = partsOf(job, shelf.items);
+  const parts = partsOf(job, roof, shelf.items);
   const connections = listConnections(job, roof, parts, field.highWind ?? true);
   const decisions = checkOverrides(job, connections, field);
   if (decisions.length > 0) return { ok: false, faults: decisions };
@@ -87,18 +90,30 @@ export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<So
   return { ok: true, value: { answer, design } };
 }
 
-/** The clip named in the job, or the cheapest one-fits for its seam; the plate named in the job. */
-function partsOf(job: Job, items: readonly Item[]): Parts {
-  const byId = <K extends Item['kind']>(kind: K, id: string | undefined) =>
-    items.find((item): item is ItemOf<K> => item.kind === kind && item.id === id);
-  const plate = byId('plate', job.insulation?.plate);
-  if (job.panel.system !== 'standing seam on clips') return { clip: undefined, plate };
-  const named = byId('clip', job.panel.clip);
-  const fitting = items.filter(
-    (item): item is ItemOf<'clip'> => item.kind === 'clip' && item.seamHeight === job.panel.seamHeight,
+/** The clip named in the job, or the cheapest for its seam that some screw can serve; the plate named in the job. */
+function partsOf(job: Job, roof: Roof, items: readonly Item[]): Parts {
+  const plate = items.find(
+    (item): item is ItemOf<'plate'> => item.kind === 'plate' && item.id === job.insulation?.plate,
   );
-  const cheapest = fitting.sort((a, b) => a.price - b.price || (a.id < b.id ? -1 : 1))[0];
-  return { clip: job.panel.clip === undefined ? cheapest : named, plate };
+  if (job.panel.system !== 'standing seam on clips') return { clip: undefined, plate };
+  const clips = items.filter((item) => item.kind === 'clip');
+  if (job.panel.clip !== undefined) return { clip: clips.find(({ id }) => id === job.panel.clip), plate };
+  const fitting = clips
+    .filter(({ seamHeight }) => seamHeight === job.panel.seamHeight)
+    .sort((a, b) => a.price - b.price || (a.id < b.id ? -1 : 1));
+  return {
+    clip: fitting.find((clip) => canBeServed(job, roof, { clip, plate }, items)) ?? fitting[0],
+    plate,
+  };
+}
+
+function canBeServed(job: Job, roof: Roof, parts: Parts, items: readonly Item[]): boolean {
+  const [connection] = listConnections(job, roof, parts, true);
+  const setting = connection && settingFor(connection, job, parts);
+  return (
+    setting !== undefined &&
+    items.some((item) => item.kind === 'screw' && ruleOut(item, setting) === undefined)
+  );
 }
 
 function countVerdicts(choices: readonly ConnectionChoice[]): VerdictCount {

@@ -16,7 +16,7 @@ import type { Rejection } from './rejection.ts';
 import { ruleOut } from './rule-out.ts';
 import { touchedByHead } from './rule-out-by-head.ts';
 import type { ConnectionChoice, ScheduleLine } from './schedule.ts';
-import type { Setting } from './setting.ts';
+import { settingFor } from './setting.ts';
 import { type Occurrence, occurrences } from './where.ts';
 
 /** To set one fastener, in the currency of the shelf: an assumption, so that fewer fasteners count for something. */
@@ -33,7 +33,7 @@ interface Candidate {
 
 export function chooseItem(connection: Connection, design: Design): ConnectionChoice {
   const where = occurrences(connection, design);
-  const setting = settingOf(connection, design);
+  const setting = settingFor(connection, design.job, design.parts);
   const rejected: Rejection[] = [];
   const candidates: Candidate[] = [];
   const wanted = itemOverride(connection, design)?.item;
@@ -81,17 +81,6 @@ function answerFor(
     besides: chain.besides,
     overridden: ownOverrides(connection, design).map((one) => one.because),
     conflicts: chosen ? conflictsOf(chosen.item, connection, design) : [],
-  };
-}
-
-function settingOf(connection: Connection, design: Design): Setting {
-  const { job } = design;
-  return {
-    connection,
-    surroundings: design.links.surroundings,
-    inView: job.place.below === 'in view',
-    clip: design.parts.clip,
-    colour: job.panel.colour,
   };
 }
 

@@ -39,7 +39,7 @@ export function linkContext(job: Job, basis: Basis, parts: Parts, items: readonl
     steel: steels[basis.steel],
     wood: woods[basis.wood],
     aluminium: aluminiums[basis.aluminium],
-    surroundings: { saltWater_ft: known(job.place.saltWater), place: job.place.surroundings },
+    surroundings: surroundingsOf(job),
     parts,
     support: job.support,
     items,
@@ -48,3 +48,8 @@ export function linkContext(job: Job, basis: Basis, parts: Parts, items: readonl
     snowAsked: job.roofSnow?.standing === 'asked',
   };
 }
+
+export const surroundingsOf = ({ place }: Job): Surroundings => ({
+  saltWater_ft: known(place.saltWater),
+  place: place.surroundings,
+});
