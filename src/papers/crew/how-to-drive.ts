@@ -74,7 +74,7 @@ function driver(sheet: Sheet, screws: readonly Screw[]): void {
       const breaks = screw.torsion ? ` · ${torque} ${print.text('torque', screw.torsion.value)}*` : '';
       sheet.pen.block(`${screw.id}: ${from}–${to} rpm*${breaks}`, sheet.left + at * (width + GAP), sheet.y, {
         width,
-        size: BODY,
+        size: 9.3,
         face: 'bold',
         most: 1,
       });

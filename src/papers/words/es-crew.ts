@@ -29,7 +29,7 @@ export const esCrew: Words['crew'] = {
   driver1: 'Tope de profundidad o embrague; ajuste con cada tornillo.',
   driver2: 'Nada de atornillador de impacto en tornillos con arandela.',
   driver3: 'Punta limpia, justa y magnética. Una floja arranca la pintura.',
-  torque: 'se rompe a',
+  torque: 'rompe a',
   practiceValue: 'costumbre del oficio, no ensayado: pruebe en un retazo',
   inspectHead: 'Revise cada faldón',
   inspect: [
