@@ -165,6 +165,14 @@ describe('caps and waste', () => {
     );
     expect([line.spacing_in, line.setBy]).toEqual([24, 'cap']);
   });
+  test("an owner's cap wider than the usual one changes nothing", () => {
+    const { line } = lineOf(
+      answerOf({ ...boathouse, spacingCap: '30 in', wind: { ...boathouse.wind, speed: '70 mph' } }),
+      'panel clips',
+      '1',
+    );
+    expect([line.spacing_in, line.setBy]).toEqual([24, 'cap']);
+  });
   test("an owner's cap comes after the calculation", () => {
     const { line } = lineOf(answerOf({ ...boathouse, spacingCap: '10 in' }), 'panel clips', '1');
     expect([line.spacing_in, line.setBy]).toEqual([10, 'cap']);

@@ -6,6 +6,7 @@ import { frameOf } from '../roof/frame.ts';
 import { cross, distance, dot, minus, type Point, sidesOf, unit } from '../roof/point.ts';
 import type { Plane } from '../roof/roof.ts';
 import { inside } from '../roof/tag-edges.ts';
+import type { FastenerSet } from './fastener-set.ts';
 
 const read = (name: string) =>
   JSON.parse(readFileSync(new URL(`../../demo/${name}.json`, import.meta.url), 'utf8'));
@@ -131,6 +132,45 @@ function deep(ring: readonly Point[], p: Point): boolean {
   return sidesOf(ring).every(([a, b]) => Math.abs(cross(unit(minus(b, a)), minus(p, a))) > 0.05);
 }
 
+describe('rows along edges', () => {
+  /** At least as many as the widest spacing needs; a second row of a hip is cut short by the ridge. */
+  const least = (edges: Plane['edges'], rows: number, widest: number): number =>
+    Math.floor(
+      ((edges.reduce((sum, edge) => sum + edge.length, 0) - 24 * edges.length) / widest) *
+        (rows > 1 ? rows * 0.9 : 1),
+    );
+
+  function checkSet(set: FastenerSet | undefined, edges: Plane['edges'], name: string): void {
+    for (let i = 0; i < (set?.count ?? 0); i++) {
+      const edge = edges[set?.line[i] as number] as Plane['edges'][number];
+      const p = { x: set?.x[i] as number, y: set?.y[i] as number };
+      const off = cross(unit(minus(edge.to, edge.from)), minus(p, edge.from));
+      expect(
+        [1.5, 4.5].some((inset) => Math.abs(off - inset) < 0.01),
+        `${name} ${off} in inside the edge`,
+      ).toBe(true);
+    }
+  }
+
+  for (const [name, document] of jobs)
+    test(`${name}: every trim has its row along every edge, at its own distance inside`, () => {
+      const { answer } = solvedOf(document);
+      for (const { connection, lines } of answer.choices) {
+        if (connection.placement.by !== 'edge') continue;
+        const { tag, rows } = connection.placement;
+        const widest = Math.max(...lines.map((line) => line.spacing_in));
+        for (const plane of answer.roof.planes) {
+          const edges = plane.edges.filter((edge) => edge.tag === tag);
+          const set = answer.layout.find((one) => one.connection === connection.id && one.plane === plane.id);
+          expect(set?.count ?? 0, `${connection.id} on ${plane.id}`).toBeGreaterThanOrEqual(
+            least(edges, rows, widest),
+          );
+          checkSet(set, edges, connection.id);
+        }
+      }
+    });
+});
+
 describe('rows at borders', () => {
   test('the outer edges of the first and last run are clipped along the rakes', () => {
     const { answer } = solvedOf(hall);
@@ -189,10 +229,10 @@ describe('rows at borders', () => {
     expect([...last.values()].some(({ top, end }) => Math.abs(end - top - 3) < 0.01)).toBe(true);
   });
 
-  test('trims of ten feet lapped four inches: a 62 ft ridge has 6 joints, so 6 rows of rivets', () => {
+  test('trims of ten feet lapped four inches: a 60 ft ridge takes 7 pieces, so 6 rows of rivets', () => {
     const { answer } = solvedOf({
       ...farm,
-      roof: { form: 'gable', length: '62 ft', width: '40 ft', slope: '4:12', eaveHeight: '14 ft' },
+      roof: { form: 'gable', length: '60 ft', width: '40 ft', slope: '4:12', eaveHeight: '14 ft' },
       details: {},
     });
     const plane = answer.roof.planes[0] as Plane;

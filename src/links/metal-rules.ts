@@ -53,12 +53,12 @@ function sheetRule(fastener: FastenerMetal, sheet: Metal, stainless: boolean): M
     );
   if (sheet === 'aluminium' && !stainless && metal !== 'aluminium')
     return out(
-      `aluminium panels take aluminium or 300-series stainless only (federal guide specification, structural standing seam)`,
+      `aluminium sheet takes aluminium or 300-series stainless only (federal guide specification, structural standing seam)`,
     );
   if ((sheet === 'stainless 304' || sheet === 'stainless 316') && !stainless)
-    return out('stainless panels take stainless fasteners, or the fastener is eaten (model building code)');
+    return out('stainless sheet takes stainless fasteners, or the fastener is eaten (model building code)');
   if (sheet === 'zinc' && steel && fastener.coating !== 'hot-dip zinc')
-    return out('zinc panels take stainless or hot-dip galvanized fasteners (common practice)');
+    return out('zinc sheet takes stainless or hot-dip galvanized fasteners (common practice)');
   if (
     (sheet === 'galvanized steel' ||
       sheet === 'aluminium-zinc coated steel' ||

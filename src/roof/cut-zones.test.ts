@@ -136,7 +136,10 @@ describe('zone areas by formula', () => {
         },
       ],
     });
-    expect(areas(roof, asce722.zoneRules('30.3-2A'), { a, h })['3']).toBeCloseTo(5 * 0.2 * h * h, 3);
+    const found = areas(roof, asce722.zoneRules('30.3-2A'), { a, h });
+    expect(found['3']).toBeCloseTo(5 * 0.2 * h * h, 3);
+    // The strip is the L less an L drawn in by 6 ft, square at the inner corner: 4800 - (68 · 28 + 40 · 28) ft².
+    expect(found['2']).toBeCloseTo(4800 - (68 * 28 + 40 * 28) - 5 * 0.2 * h * h, 3);
   });
 });
 
