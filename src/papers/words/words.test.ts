@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { demos, solvedDemo } from '../read-back/solved-demo.ts';
+import { demos, solvedAsIs } from '../read-back/solved-demo.ts';
 import { choiceGroups } from '../submittal/groups.ts';
 import { connectionName, wordsOf } from './words.ts';
 
@@ -15,7 +15,7 @@ test('Spanish has every key English has and no other, with no text left empty', 
 
 test('every connection of the demonstration jobs has a Spanish name', () => {
   for (const demo of demos)
-    for (const { connection } of solvedDemo(demo).answer.choices)
+    for (const { connection } of solvedAsIs(demo).answer.choices)
       expect(connectionName(connection.id, wordsOf('es')), connection.id).not.toBe(connection.id);
 });
 
@@ -27,7 +27,7 @@ test('a name keeps what tells it from its like', () => {
 });
 
 test('connections alike but for their place share one page, others keep theirs', () => {
-  const { choices } = solvedDemo('a-boathouse').answer;
+  const { choices } = solvedAsIs('a-boathouse').answer;
   const groups = choiceGroups(choices);
   expect(groups.flatMap((group) => group.all)).toHaveLength(choices.length);
   const joints = groups.filter((group) => group.first.connection.id.startsWith('trim joints'));
