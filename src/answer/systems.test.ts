@@ -114,6 +114,20 @@ describe('what fits where', () => {
     };
     expect(length('4 in') - length('2 in')).toBeGreaterThanOrEqual(1.9);
   });
+  test('under a flange or an exposed panel insulation and underlayment count in the reach', () => {
+    const more = {
+      insulation: { name: 'foam', thickness: '3 in' },
+      underlayment: { name: 'felt', thickness: '0.05 in' },
+    };
+    const answer = answerOf('nail flange', supports['steel deck'], sheets.steel, more);
+    const length = answer.choices[0]?.item;
+    expect(length?.kind === 'screw' ? length.length : 0).toBeGreaterThan(3.05);
+    expect(
+      answerOf('exposed ribbed', supports['wood purlins'], sheets.steel, {
+        insulation: { name: 'foam', thickness: '6 in' },
+      }).choices[0]?.item,
+    ).toBeUndefined();
+  });
   test('dead load is deducted only when asked, at 0.6 in ASD and 0.9 in LRFD', () => {
     const pressure = (basis: object) =>
       answerOf('standing seam on clips', supports.plywood, sheets.steel, {
