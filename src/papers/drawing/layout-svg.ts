@@ -165,15 +165,20 @@ function zoneLabels({ answer, flip, size }: Ground): string[] {
 function borderLabels({ answer, flip, size, words }: Ground): string[] {
   return bordersOf(answer)
     .filter((edge) => edge.length > size * 8)
-    .map(({ tag, from, to }) => {
-      const [x, y] = [(from.x + to.x) / 2, flip((from.y + to.y) / 2)];
+    .map(({ tag, from, to, length }) => {
+      // Outlines run counter-clockwise: outside is to the right. A shared edge keeps its name on it.
+      const inside = tag === 'ridge' || tag === 'hip' || tag === 'valley';
+      const t = inside ? 0.36 : 0.5;
+      const out = inside ? 0 : (size * 0.8) / length;
+      const x = from.x + (to.x - from.x) * t + (to.y - from.y) * out;
+      const y = flip(from.y + (to.y - from.y) * t - (to.x - from.x) * out);
       const turned = (Math.atan2(flip(to.y) - flip(from.y), to.x - from.x) * 180) / Math.PI;
       const upright = turned > 90 || turned <= -90 ? turned + 180 : turned;
       return label(
         {
           x,
           y,
-          dy: -size * 0.4,
+          dy: size * 0.3,
           transform: `rotate(${n(upright)} ${n(x)} ${n(y)})`,
           'font-size': size * 0.9,
           ...over(size),
@@ -186,7 +191,7 @@ function borderLabels({ answer, flip, size, words }: Ground): string[] {
 function dimensions({ answer, box, flip, size }: Ground): string[] {
   const { units } = answer.job.print;
   const below = flip(box.bottom) + size * 3;
-  const beside = box.left - size * 2;
+  const beside = box.left - size * 2.4;
   const stroke = { stroke: INK, 'stroke-width': size / 20, fill: 'none' };
   const middle = (flip(box.top) + flip(box.bottom)) / 2;
   return [

@@ -63,7 +63,7 @@ function runs(sheet: Sheet): void {
   const { answer, words } = sheet.plan;
   const print = printer(answer.job.print.units);
   const w = words.submittal;
-  sheet.subhead(w.runs, 50);
+  sheet.subhead(w.runs, keepOf(answer.takeoff.runs.length));
   table(
     sheet,
     [
@@ -82,7 +82,7 @@ function edges(sheet: Sheet): void {
   const { answer, words } = sheet.plan;
   const print = printer(answer.job.print.units);
   const w = words.submittal;
-  sheet.subhead(w.edges, 50);
+  sheet.subhead(w.edges, keepOf(answer.takeoff.edges.length));
   table(
     sheet,
     [
@@ -99,3 +99,6 @@ function edges(sheet: Sheet): void {
     })),
   );
 }
+
+/** A short table stays whole; a long one may break after its first rows. */
+const keepOf = (rows: number): number => 30 + 17 * Math.min(rows, 12);

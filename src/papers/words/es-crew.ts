@@ -1,5 +1,5 @@
 /** Words of the crew sheet, in Spanish as heard on US job sites. "Tiene que" is an obligation. */
-import type { Words } from './words.ts';
+import type { Words } from './shape.ts';
 
 export const esCrew: Words['crew'] = {
   title: 'Hoja de obra',

@@ -1,5 +1,5 @@
 /** Cautions and limits, in Spanish. */
-import type { Words } from './words.ts';
+import type { Words } from './shape.ts';
 
 export const esLimits: Words['limits'] = {
   falls:

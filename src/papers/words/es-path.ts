@@ -1,5 +1,5 @@
 /** Names of the fields of a job, part by part of their path, in Spanish. */
-import type { Words } from './words.ts';
+import type { Words } from './shape.ts';
 
 export const esPath: Words['path'] = {
   basis: 'Normas',

@@ -2,7 +2,7 @@
 import { esCrew } from './es-crew.ts';
 import { esLimits } from './es-limits.ts';
 import { esPath } from './es-path.ts';
-import type { Words } from './words.ts';
+import type { Words } from './shape.ts';
 
 export const es: Words = {
   verdict: { holds: 'resiste', 'falls short': 'no alcanza', unproven: 'sin comprobar' },
@@ -78,22 +78,17 @@ export const es: Words = {
     verdicts: 'Veredictos',
     shortCounts: (holds, short, unproven) =>
       `${holds} resisten · ${short} no alcanzan · ${unproven} sin comprobar`,
-    continued: 'continúa',
   },
   submittal: {
     title: 'Memoria de fijaciones',
     whatWeKnow: 'Lo que sabemos',
-    legend: 'dado · supuesto · por preguntar',
     verdicts: 'La respuesta',
-    counts: (holds, short, unproven) =>
-      `${holds} líneas de la tabla resisten, ${short} no alcanzan, ${unproven} están sin comprobar.`,
     allHold: 'Todas las líneas de la tabla resisten con los datos siguientes.',
     fallsShort: 'No alcanza',
     carries: (link, capacity, demand) => `${link} soporta ${capacity} de ${demand}`,
     wouldHold: (spacing) => `alcanzaría con apoyos cada ${spacing}`,
     unproven: 'Sin comprobar',
     askNext: 'Por preguntar',
-    assumedBecause: 'supuesto:',
     zone: 'zona',
     zones: 'zonas',
     places: 'puntos',
@@ -110,7 +105,6 @@ export const es: Words = {
     level: (method) => `Succión neta a nivel ${method}, hacia afuera del techo.`,
     noPressure: 'no se conoce',
     openings: 'hueco',
-    fall: 'caída',
     schedule: 'Tabla de fijaciones',
     connection: 'conexión',
     item: 'artículo',
@@ -129,8 +123,6 @@ export const es: Words = {
     section: 'Sección',
     drawn: (scale) => `dibujada ${scale}`,
     threadHolds: (length) => `${length} de rosca sujeta`,
-    gripNote: 'agarre del remache',
-    lengthCut: 'aislante dibujado acortado',
     notKnown: 'espesor no conocido',
     chain: 'La cadena',
     chainNote: (zone, spacing) => `zona ${zone}, ${spacing}; cuanto más grueso el anillo, más le sobra`,
@@ -147,7 +139,6 @@ export const es: Words = {
     loadOnOne: 'Carga en una fijación',
     link: 'Eslabón',
     notedBefore: 'como ya se anotó',
-    noWorking: 'Sin cálculo: no hay datos con qué calcular.',
     capacity: 'puede soportar',
     demand: 'debe soportar',
     evidence: 'evidencia',

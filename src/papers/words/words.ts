@@ -1,16 +1,9 @@
 /** The message catalogue: a key that a language lacks does not compile. */
 import { en } from './en.ts';
 import { es } from './es.ts';
+import type { Words } from './shape.ts';
 
-/** The shape of the English catalogue with every text free to differ. */
-type Like<T> = T extends (...values: infer A) => string
-  ? (...values: A) => string
-  : T extends string
-    ? string
-    : T extends readonly string[]
-      ? { readonly [K in keyof T]: string }
-      : { readonly [K in keyof T]: Like<T[K]> };
-export type Words = Like<typeof en>;
+export type { Words };
 export type Language = 'en' | 'es';
 
 const catalogues: Readonly<Record<Language, Words>> = { en, es };
