@@ -3,10 +3,10 @@ import type { Answer } from '../../answer/answer.ts';
 import type { Region, Ring } from '../../roof/point.ts';
 import { cut } from '../clean-text.ts';
 import { type Hatch, zoneHatches } from '../hatch.ts';
-import { planLength } from '../print-units.ts';
 import { type Words, wordsOf } from '../words/words.ts';
 import { labelPlace } from './label-point.ts';
 import { type Box, bordersOf, planBox, seamLines, supportSegments } from './plan-lines.ts';
+import { dimensions, over } from './svg-dimensions.ts';
 import { fastenerGroups } from './svg-fasteners.ts';
 import { element, escaped, label, n } from './svg-text.ts';
 import { svgTitleBlock } from './svg-title-block.ts';
@@ -58,7 +58,7 @@ export function layoutSvg(answer: Answer): string {
       ...fastenerGroups(answer, flip, side(ground)),
       ...zoneLabels(ground),
       ...borderLabels(ground),
-      ...dimensions(ground),
+      ...dimensions(box, flip, size, answer.job.print.units),
       block.text,
     ),
     '\n',
@@ -133,14 +133,6 @@ function lines({ answer, flip, size }: Ground): string[] {
   ];
 }
 
-/** Text with a halo of paper, so that it can be read over hatching. */
-const over = (size: number) => ({
-  'text-anchor': 'middle',
-  stroke: '#fff',
-  'stroke-width': size / 3,
-  'paint-order': 'stroke',
-});
-
 function zoneLabels({ answer, flip, size }: Ground): string[] {
   const named = answer.field.pieces.flatMap(({ index, region }) => {
     const text = answer.field.zones[index]?.label ?? '';
@@ -186,60 +178,4 @@ function borderLabels({ answer, flip, size, words }: Ground): string[] {
         words.edge[tag],
       );
     });
-}
-
-function dimensions({ answer, box, flip, size }: Ground): string[] {
-  const { units } = answer.job.print;
-  const below = flip(box.bottom) + size * 3;
-  const beside = box.left - size * 2.4;
-  const stroke = { stroke: INK, 'stroke-width': size / 20, fill: 'none' };
-  const middle = (flip(box.top) + flip(box.bottom)) / 2;
-  return [
-    element('path', { d: `M${n(box.left)} ${n(below)}H${n(box.right)}`, ...stroke }),
-    element('path', { d: `M${n(beside)} ${n(flip(box.top))}V${n(flip(box.bottom))}`, ...stroke }),
-    ...[
-      [box.left, below],
-      [box.right, below],
-      [beside, flip(box.top)],
-      [beside, flip(box.bottom)],
-    ].map(([x = 0, y = 0]) =>
-      element('path', {
-        d: `M${n(x - size / 2)} ${n(y + size / 2)}L${n(x + size / 2)} ${n(y - size / 2)}`,
-        ...stroke,
-      }),
-    ),
-    label(
-      { x: (box.left + box.right) / 2, y: below, dy: size * 0.35, ...over(size) },
-      planLength(box.right - box.left, units),
-    ),
-    label(
-      {
-        x: beside,
-        y: middle,
-        dy: size * 0.35,
-        transform: `rotate(-90 ${n(beside)} ${n(middle)})`,
-        ...over(size),
-      },
-      planLength(box.top - box.bottom, units),
-    ),
-    ...scaleBar(box.left, below + size * 3, size, units),
-  ];
-}
-
-/** A bar of ten feet or of three metres, for whoever prints it at another scale. */
-function scaleBar(x: number, y: number, size: number, units: 'US' | 'SI'): string[] {
-  const unit = units === 'US' ? 12 : 1000 / 25.4;
-  const parts = units === 'US' ? 10 : 3;
-  const bars = Array.from({ length: parts }, (_, i) =>
-    element('rect', {
-      x: x + i * unit,
-      y,
-      width: unit,
-      height: size / 2,
-      fill: i % 2 === 0 ? INK : '#fff',
-      stroke: INK,
-      'stroke-width': size / 24,
-    }),
-  );
-  return [...bars, label({ x: x + parts * unit + size, y: y + size / 2 }, units === 'US' ? '10 ft' : '3 m')];
 }

@@ -4,8 +4,8 @@ import type { Point, Ring } from '../../roof/point.ts';
 import { type LabelPlace, labelPlace } from '../drawing/label-point.ts';
 import { bordersOf, planBox, seamLines, supportSegments } from '../drawing/plan-lines.ts';
 import { zoneHatches } from '../hatch.ts';
-import { planLength } from '../print-units.ts';
 import { BLUE, FAINT, INK, PAPER, type Pen, type Spot } from './pen.ts';
+import { halo, planDimensions } from './plan-dimensions.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface PlanOptions {
@@ -55,7 +55,7 @@ export function roofPlan(sheet: Sheet, options: PlanOptions): PlanPlace {
   fasteners(sheet.pen, place, options.sets);
   borders(sheet, place, options);
   zoneNames(sheet, place, options);
-  dimensions(sheet, place);
+  planDimensions(sheet, place.toPage);
   return place;
 }
 
@@ -135,14 +135,6 @@ function turnedText(pen: Pen, text: string, a: Spot, b: Spot, inside: boolean): 
   pen.doc.restore();
 }
 
-/** Centred text on a patch of paper, so that hatching does not run through it. */
-function halo(pen: Pen, text: string, x: number, baseline: number, size: number, bold: boolean): void {
-  const type = { size, face: bold ? 'bold' : 'regular', align: 'center' } as const;
-  const width = pen.width(text, type);
-  pen.doc.rect(x - width / 2 - 1.2, baseline - size * 0.76, width + 2.4, size).fill(PAPER);
-  pen.line(text, x, baseline, type);
-}
-
 function zoneNames({ pen, plan: { answer } }: Sheet, place: PlanPlace, { size, textOf }: PlanOptions): void {
   for (const { index, region } of answer.field.pieces) {
     const spot = labelPlace(region);
@@ -175,38 +167,4 @@ function zoneName(
   });
   pen.doc.restore();
   return true;
-}
-
-function dimensions({ pen, plan: { answer } }: Sheet, { toPage }: PlanPlace): void {
-  const box = planBox(answer);
-  const { units } = answer.job.print;
-  const low = toPage({ x: box.left, y: box.bottom });
-  const high = toPage({ x: box.right, y: box.top });
-  const y = low.y + 19;
-  const x = low.x - 19;
-  const tick = (a: number, b: number) =>
-    pen.path([
-      { x: a - 2.5, y: b + 2.5 },
-      { x: a + 2.5, y: b - 2.5 },
-    ]);
-  pen.path([
-    { x: low.x, y },
-    { x: high.x, y },
-  ]);
-  pen.path([
-    { x, y: low.y },
-    { x, y: high.y },
-  ]);
-  for (const [a, b] of [
-    [low.x, y],
-    [high.x, y],
-    [x, low.y],
-    [x, high.y],
-  ] as const)
-    tick(a, b);
-  halo(pen, ` ${planLength(box.right - box.left, units)} `, (low.x + high.x) / 2, y + 2.8, 8, false);
-  const middle = (low.y + high.y) / 2;
-  pen.doc.save().rotate(-90, { origin: [x, middle] });
-  halo(pen, ` ${planLength(box.top - box.bottom, units)} `, x, middle + 2.8, 8, false);
-  pen.doc.restore();
 }

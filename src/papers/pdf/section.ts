@@ -1,11 +1,12 @@
 /** The section of a connection, to scale from its plies: what the head bears on, what the thread holds in. */
 import type { ConnectionChoice } from '../../choose/schedule.ts';
-import { type Ply, stackAbove } from '../../connections/ply.ts';
+import { stackAbove } from '../../connections/ply.ts';
 import { seatedThread } from '../../links/seating.ts';
 import { printer } from '../print-units.ts';
 import { drawRivet, drawScrew } from './draw-fastener.ts';
 import { BLUE, GREY, type Pen, RED } from './pen.ts';
 import { drawPly } from './ply-hatch.ts';
+import { headHeight, headWidth, type Layer, layersOf, tipOf } from './section-layers.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface SectionPlace {
@@ -20,22 +21,9 @@ const scales = [8, 6, 5, 4, 3, 2.5, 2, 1.5, 1, 0.75, 0.5, 0.25].map((ratio) => (
   ratio,
   points: ratio * 72,
 }));
-/** Thickness drawn for a ply whose own is not known, in inches. */
-const UNKNOWN = 0.25;
-/** Of the lowest ply below the tip, in inches. */
-const BELOW = 0.35;
 /** Sheets thinner than this on the page would not show, in points. */
 const THINNEST = 1.1;
 const LABELS = 112;
-
-interface Layer {
-  readonly ply: Ply;
-  readonly from: number;
-  readonly to: number;
-  readonly known: boolean;
-  /** The ply goes on below what is drawn. */
-  readonly broken: boolean;
-}
 
 /** Draws the section and gives back the words for its scale. */
 export function drawSection(sheet: Sheet, choice: ConnectionChoice, place: SectionPlace): string {
@@ -68,44 +56,6 @@ export function drawSection(sheet: Sheet, choice: ConnectionChoice, place: Secti
   return plan.words.submittal.drawn(
     ratio >= 1 ? `${ratio} : 1` : ratio > 0 ? `1 : ${Math.round(10 / ratio) / 10}` : '',
   );
-}
-
-function layersOf({ connection: { buildUp }, item }: ConnectionChoice): Layer[] {
-  const layers: Layer[] = [];
-  let from = 0;
-  const most = tipDepth(item) + BELOW;
-  buildUp.plies.forEach((ply, i) => {
-    const thickness = ply.thickness_in ?? UNKNOWN;
-    const last = i === buildUp.plies.length - 1;
-    const end = from + thickness;
-    const broken = last && end > Math.max(most, from + BELOW);
-    layers.push({
-      ply,
-      from,
-      to: broken ? Math.max(most, from + BELOW) : end,
-      known: ply.thickness_in !== undefined,
-      broken,
-    });
-    from = end;
-  });
-  return layers;
-}
-
-const tipDepth = (item: ConnectionChoice['item']): number => (item?.kind === 'screw' ? item.length : 0.2);
-
-function tipOf(choice: ConnectionChoice): number {
-  return tipDepth(choice.item) + 0.05;
-}
-
-function headHeight({ item, clip }: ConnectionChoice): number {
-  if (item?.kind === 'rivet') return item.headDiameter * 0.3;
-  const washer = item?.washer ? 0.1 : 0;
-  return (item?.head.height ?? 0.1) + washer + (clip ? 0.1 : 0);
-}
-
-function headWidth({ item }: ConnectionChoice): number {
-  if (item?.kind === 'rivet') return item.headDiameter;
-  return Math.max(item?.head.bearingDiameter ?? 0.4, item?.washer?.metalDiameter ?? 0);
 }
 
 /** Where lumber or foam goes on below the drawing. */

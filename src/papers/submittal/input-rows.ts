@@ -25,7 +25,8 @@ export function inputGroups(inputs: readonly InputStanding[], words: Words): Inp
 /** Fields of one numbered part (a row of a test, a pipe) become one row, as long as all of them are given. */
 function merged(inputs: readonly InputStanding[], words: Words): InputStanding[] {
   const out: InputStanding[] = [];
-  const partOf = (path: string) => /^(.*\.\d+)\.([^.]+)$/.exec(path);
+  // The zones of an engineer's pressures are keyed by their names, which may be numbers.
+  const partOf = (path: string) => (path.includes('.zones.') ? null : /^(.*\.\d+)\.([^.]+)$/.exec(path));
   for (const input of inputs) {
     const part = partOf(input.path);
     const last = out.at(-1);
