@@ -50,6 +50,11 @@ describe('long hall, panel clips, zone 1 (ASCE 7-16, S100-16, ASD)', () => {
     expect(link('panel system')?.capacity.value).toBeCloseTo(36, 9));
 });
 
+test('a shortfall on purlins names the widest chalkable spacing that would do: 225 lb at 286 lb a 60 in, so 36; at 389 lb 30', () => {
+  const answer = answerOf(read('b-long-hall'));
+  expect(['2', '3'].map((zone) => lineOf(answer, 'panel clips', zone).line.holdsAt_in)).toEqual([36, 30]);
+});
+
 describe('boathouse, panel clips, zone 3 on the roof (ASCE 7-22, NDS, ASD)', () => {
   const { line, link } = lineOf(answerOf(read('a-boathouse')), 'panel clips', '3');
   // Mean height: eave 14 ft, ridge 23 ft of run up at 5:12 (overhang included): h = 14 + 23 · 5/12 / 2 = 18.79 ft.

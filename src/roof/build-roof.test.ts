@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readJob } from '../job/read-job.ts';
 import { roofInput } from '../job/roof-input.ts';
@@ -85,6 +86,16 @@ describe('short forms', () => {
     expect(lengths.valley).toBeCloseTo(2 * 12 * hipValleyFactor(0.5), 3);
     expect(lengths.ridge).toBeCloseTo(60 + 16 + 12, 4);
     expect(roof.planes).toHaveLength(4);
+    const south = roof.planes.find(({ id }) => id === 'south');
+    expect(south?.edges.map(({ tag }) => tag).sort()).toEqual([
+      'eave',
+      'eave',
+      'rake',
+      'rake',
+      'ridge',
+      'valley',
+      'valley',
+    ]);
     expect(roof.outside).toHaveLength(8);
     expect(roof.outside.filter((edge) => edge.reentrant.to)).toHaveLength(2);
   });
@@ -103,6 +114,45 @@ describe('short forms', () => {
     expect(lengths.ridge).toBeCloseTo(60 - 24 + 30, 3);
     expect(roof.planes).toHaveLength(6);
   });
+});
+
+test('joined roofs of any proportion have no hairline sides, and valleys in pairs', () => {
+  fc.assert(
+    fc.property(
+      fc.record({
+        main: fc.constantFrom('gable', 'hip'),
+        wing: fc.constantFrom('gable', 'hip'),
+        length: fc.integer({ min: 50, max: 120 }),
+        width: fc.integer({ min: 20, max: 50 }),
+        span: fc.integer({ min: 10, max: 20 }),
+        from: fc.integer({ min: 0, max: 30 }),
+        out: fc.integer({ min: 4, max: 40 }),
+        rise: fc.integer({ min: 1, max: 12 }),
+        over: fc.constantFrom('0 in', '7 in', '12 in', '19.3 in'),
+      }),
+      ({ main, wing, length, width, span, from, out, rise, over }) => {
+        const roof = roofOf({
+          form: 'joined',
+          main: {
+            form: main,
+            length: `${length} ft`,
+            width: `${width} ft`,
+            slope: `${rise}:12`,
+            overhang: { eave: over, rake: over },
+          },
+          wing: { form: wing, width: `${span} ft`, length: `${out} ft`, from: `${from} ft` },
+          eaveHeight,
+        });
+        const edges = roof.planes.flatMap((plane) => plane.edges);
+        expect(Math.min(...edges.map((edge) => edge.length))).toBeGreaterThan(0.5);
+        expect(edges.filter(({ tag }) => tag === 'valley').length % 2).toBe(0);
+        const rakes = (main === 'gable' ? 2 : 0) + (wing === 'gable' ? 1 : 0);
+        expect(edges.filter(({ tag }) => tag === 'rake').length).toBeGreaterThanOrEqual(rakes * 2);
+        expect(edges.filter(({ tag }) => tag === 'high edge')).toEqual([]);
+      },
+    ),
+    { numRuns: 150 },
+  );
 });
 
 describe('drawn roofs', () => {

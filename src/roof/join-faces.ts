@@ -3,7 +3,7 @@
  * All faces are planes, so the border of "higher" is a straight line and each pair is settled by one half-plane.
  */
 import { type Face, heightAt } from './face.ts';
-import { areaOf, minus, type Point, type Region, signedArea } from './point.ts';
+import { areaOf, distance, minus, type Point, type Region, type Ring, signedArea } from './point.ts';
 import { intersect, subtract, unite } from './region.ts';
 
 /** Slivers below this are snapping dust of the clipping grid, in square inches. */
@@ -63,6 +63,14 @@ function mergeCoplanar(pieces: readonly { readonly face: Face; readonly region: 
   return [...groups.values()].flatMap(({ face, regions }) =>
     unite(regions)
       .filter((ring) => signedArea(ring) > DUST)
-      .map((ring) => ({ ...face, ring })),
+      .map((ring) => ({ ...face, ring: withoutNearCorners(ring) })),
   );
+}
+
+/** Corners nearer to each other than this are one corner, torn apart by the clipping grid, in inches. */
+const NEAR = 0.05;
+
+/** A hairline side left by clipping would be tagged a rake and get wind zones of its own. */
+function withoutNearCorners(ring: Ring): Ring {
+  return ring.filter((p, i) => distance(p, ring[(i + 1) % ring.length] as Point) > NEAR);
 }
