@@ -1,9 +1,10 @@
 /**
  * Reads what a person writes for a quantity: "141 mph", "1 1/2 in", "15/32 in", 24'6", "5 ft 3 in", "0.8 mm".
  * A bare number is refused: nothing crosses a boundary without its unit.
+ * The reader and the pattern of the published schema are made of the same parts, so that they cannot disagree.
  */
 import { convert, type Quantity, quantity } from './quantity.ts';
-import { isUnit, sameDimension, type Unit } from './unit.ts';
+import { isUnit, sameDimension, type Unit, units } from './unit.ts';
 
 /** Other spellings people use; each maps to one unit of the table. */
 const spellings: Readonly<Record<string, Unit>> = {
@@ -19,9 +20,12 @@ const spellings: Readonly<Record<string, Unit>> = {
   sqft: 'ft²',
   'sq ft': 'ft²',
   in2: 'in²',
+  mm2: 'mm²',
   m2: 'm²',
   lb: 'lbf',
   lbs: 'lbf',
+  'lb/ft': 'lbf/ft',
+  'lb/in': 'lbf/in',
   'lb/ft2': 'psf',
   'lb/ft²': 'psf',
   'N/mm2': 'MPa',
@@ -44,20 +48,77 @@ export function isReadFault(value: unknown): value is ReadFault {
   return typeof value === 'object' && value !== null && 'fault' in value;
 }
 
-const NUMBER = String.raw`[-+]?(?:\d+(?:[\s-]+\d+\s*\/\s*\d+)|\d+\s*\/\s*\d+|\d*\.?\d+(?:[eE][-+]?\d+)?)`;
-const PART = new RegExp(String.raw`^\s*(${NUMBER})\s*([^\d\s+-][^\d+-]*?)?(?=\s*[-+]?\d|\s*$)`);
+/** "1 1/2", "1-1/2", "15/32", "24", ".75", "1e3". A fraction over nothing is no number. */
+const OVER = String.raw`\d+\s*\/\s*0*[1-9]\d*`;
+const NUMBER = String.raw`(?:\d+[\s\-]+${OVER}|${OVER}|(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][+\-]?\d+)?)`;
 
-function readNumber(text: string): number {
-  const mixed = /^([-+]?)(?:(\d+)[\s-]+)?(\d+)\s*\/\s*(\d+)$/.exec(text.trim());
-  if (!mixed) return Number(text);
-  const [, sign, whole = '0', top = '', bottom = ''] = mixed;
-  const size = Number(whole) + Number(top) / Number(bottom);
-  return sign === '-' ? -size : size;
+const unitNamed = (name: string): Unit | undefined =>
+  isUnit(name) ? name : Object.hasOwn(spellings, name) ? spellings[name] : undefined;
+
+/** Degrees have no dimension, but no one means a ratio by them. */
+const measures = (unit: Unit, wanted: Unit): boolean =>
+  sameDimension(unit, wanted) && (unit === 'deg') === (wanted === 'deg');
+
+/** Every spelling of every unit that fits, longest first, as one alternation. */
+function namesOf(fits: (unit: Unit) => boolean): string {
+  const names = [...Object.keys(units), ...Object.keys(spellings)].filter((name) => {
+    const unit = unitNamed(name);
+    // A bare number has no unit to read: "5 1" is no way to write a ratio.
+    return unit !== undefined && name !== '1' && fits(unit);
+  });
+  return names
+    .sort((a, b) => b.length - a.length)
+    .map((name) => name.replace(/[/.²·%]/g, (sign) => (/[/.]/.test(sign) ? `\\${sign}` : sign)))
+    .join('|');
 }
 
-function readUnit(text: string): Unit | undefined {
-  const name = text.trim().replace(/\.$/, '');
-  return isUnit(name) ? name : spellings[name];
+const FEET = namesOf((unit) => unit === 'ft');
+const INCHES = namesOf((unit) => unit === 'in');
+
+/** Whether a minus sign may, must or must not stand before the number. */
+export type Sign = 'either' | 'positive' | 'negative';
+const signs: Readonly<Record<Sign, string>> = { either: '[+\\-]?', positive: '\\+?', negative: '-' };
+
+/**
+ * What may be written for a quantity in a unit, as the source of a regular expression (with the flag u). Groups:
+ * sign; number and name of a single quantity; or feet and inches.
+ */
+function grammar(wanted: Unit, sign: Sign): string {
+  const single = `(NUMBER)\\s*(${namesOf((unit) => measures(unit, wanted))})\\.?`;
+  const both = measures('ft', wanted) ? `|(NUMBER)\\s*(?:${FEET})\\.?[\\s\\-]*(NUMBER)\\s*(?:${INCHES})\\.?` : '';
+  const nothing = sign === 'negative' ? '|[+\\-]?0+(?:\\.0+)?' : '';
+  return `\\s*(${signs[sign]}${nothing})(?:${single}${both})\\s*`.replaceAll('NUMBER', NUMBER);
+}
+
+/**
+ * The pattern of a quantity for a published schema.
+ * @param nothing whether zero may be written; a zero of a fraction or exponent is left to the reader
+ */
+export function quantityPattern(wanted: Unit, sign: Sign = 'either', nothing = true): RegExp {
+  const some = nothing ? '' : '(?=.*[1-9])';
+  return new RegExp(`^${some}${patternBody(wanted, sign)}$`, 'u');
+}
+
+/** Groups are of no use in a schema; zero at a place that wants negatives is written without a sign. */
+function patternBody(wanted: Unit, sign: Sign): string {
+  const plain = grammar(wanted, sign === 'negative' ? 'either' : sign).replace(/\((?!\?)/g, '(?:');
+  return sign === 'negative' ? `(?=\\s*(?:-|\\+?0+(?:\\.0+)?[^\\d.]))${plain}` : plain;
+}
+
+function readNumber(text: string): number {
+  const mixed = /^(?:(\d+)[\s-]+)?(\d+)\s*\/\s*(\d+)$/.exec(text);
+  if (!mixed) return Number(text);
+  const [, whole = '0', top = '', bottom = ''] = mixed;
+  return Number(whole) + Number(top) / Number(bottom);
+}
+
+const whole = new Map<Unit, RegExp>();
+function grammarOf(wanted: Unit): RegExp {
+  const known = whole.get(wanted);
+  if (known) return known;
+  const made = new RegExp(`^${grammar(wanted, 'either')}$`, 'u');
+  whole.set(wanted, made);
+  return made;
 }
 
 /**
@@ -66,28 +127,35 @@ function readUnit(text: string): Unit | undefined {
  */
 export function readQuantity<U extends Unit>(text: string, wanted: U): Quantity<U> | ReadFault {
   const mend = `write a number with its unit, for example "${exampleOf(wanted)}"`;
-  // A unit whose own name starts with a digit or holds one ("1/in") is spelled tpi in writing.
-  let rest = text.trim().replace(/\s*1\/in$/, ' tpi');
-  let total = 0;
-  let parts = 0;
-  while (rest !== '') {
-    const match = PART.exec(rest);
-    if (!match) return { fault: `"${text}" is not a quantity`, mend };
-    const value = readNumber(match[1] ?? '');
-    const unitText = match[2]?.replace(/-$/, '').trim();
-    if (!Number.isFinite(value)) return { fault: `"${text}" is not a number`, mend };
-    if (!unitText) return { fault: `"${text}" has no unit`, mend };
-    const unit = readUnit(unitText);
-    if (!unit) return { fault: `"${unitText}" is not a unit known here`, mend };
-    if (!sameDimension(unit, wanted) || (unit === 'deg') !== (wanted === 'deg'))
-      return { fault: `${unit} does not measure what is asked for here`, mend };
-    if (parts > 0 && (value < 0 || !['in', 'ft'].includes(unit)))
-      return { fault: `"${text}" mixes quantities that do not add`, mend };
-    total += convert(quantity(value, unit), unit, wanted);
-    rest = rest.slice(match[0].length).replace(/^[\s-]+/, '');
-    parts += 1;
-  }
-  return parts === 0 ? { fault: 'nothing is written here', mend } : quantity(total, wanted);
+  const match = grammarOf(wanted).exec(text);
+  if (!match) return { fault: whyNot(text, wanted), mend };
+  const [, sign, number, name, feet, inches] = match;
+  const size =
+    number !== undefined && name !== undefined
+      ? convert(quantity(readNumber(number), unitNamed(name) as Unit), unitNamed(name) as Unit, wanted)
+      : convert(quantity(readNumber(feet as string) * 12 + readNumber(inches as string), 'in'), 'in', wanted);
+  if (!Number.isFinite(size)) return { fault: `"${text}" is not a number`, mend };
+  return quantity(sign === '-' ? -size : size, wanted);
+}
+
+const STARTS_WITH_NUMBER = new RegExp(`^\\s*[+\\-]?${NUMBER}\\s*`, 'u');
+const ANY_UNIT = new RegExp(`^(?:${namesOf(() => true)})\\.?(?![\\p{L}/²³])`, 'u');
+
+/** Why a text is not a quantity of the kind wanted, for the person who wrote it. */
+function whyNot(text: string, wanted: Unit): string {
+  if (text.trim() === '') return 'nothing is written here';
+  const number = STARTS_WITH_NUMBER.exec(text);
+  if (!number) return `"${text}" is not a quantity`;
+  const rest = text.slice(number[0].length).trim();
+  if (rest === '' || /^[\d.,:/+-]/.test(rest))
+    return rest === '' ? `"${text}" has no unit` : `"${text}" is not a quantity`;
+  const found = ANY_UNIT.exec(rest)?.[0];
+  const unit = found === undefined ? undefined : unitNamed(found.replace(/\.$/, ''));
+  if (unit === undefined || found === undefined) return `"${rest}" is not a unit known here`;
+  if (!measures(unit, wanted)) return `${unit} does not measure what is asked for here`;
+  return rest.length === found.length
+    ? `"${text}" is not a quantity`
+    : `"${text}" mixes quantities that do not add`;
 }
 
 const examples: Partial<Record<Unit, string>> = {

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { solveJob } from '../answer/solve-job.ts';
 import { slopeFactor } from '../job/slope.ts';
+import type { FastenerSet } from '../layout/fastener-set.ts';
 import { frameOf } from '../roof/frame.ts';
 import { cross, distance, dot, minus, type Point, sidesOf, unit } from '../roof/point.ts';
 import type { Plane } from '../roof/roof.ts';
 import { inside } from '../roof/tag-edges.ts';
-import type { FastenerSet } from './fastener-set.ts';
+import { solveJob } from './solve-job.ts';
 
 const read = (name: string) =>
   JSON.parse(readFileSync(new URL(`../../demo/${name}.json`, import.meta.url), 'utf8'));
