@@ -186,7 +186,7 @@ describe('caps and waste', () => {
     for (const waste of [0, 0.1])
       for (const line of answerOf({
         ...boathouse,
-        waste: { fasteners: waste, trims: 0 },
+        waste: { fasteners: waste },
       }).takeoff.lines.filter(({ kind }) => kind !== 'bit')) {
         expect(line.withWaste).toBe(Math.ceil(line.count * (1 + waste) - 1e-9));
         expect(line.ordered).toBe(Math.ceil(line.withWaste / line.pack) * line.pack);

@@ -1,6 +1,6 @@
 /** One roof's data: everything given, everything assumed, everything still to ask. */
 import * as z from 'zod';
-import { lengthText, offsetText, quantityText } from '../quantities/schema.ts';
+import { lengthFrom, lengthText, offsetText, quantityText } from '../quantities/schema.ts';
 import { insulationInput, panelInput, supportInput, underlaymentInput } from './cover-input.ts';
 import { roofInput } from './roof-input.ts';
 import { stated } from './stated.ts';
@@ -39,8 +39,7 @@ const place = z.strictObject({
 
 const gutter = z.strictObject({
   width: lengthText(24),
-  bracketSpacing: lengthText(48).default(24 as never),
-  weight: quantityText('lbf/ft', { min: 0 }).optional(),
+  bracketSpacing: lengthFrom(3, 48).prefault('24 in'),
 });
 const pipe = z.strictObject({
   plane: z.string(),
@@ -61,7 +60,7 @@ const details = z.strictObject({
       'a member along eaves and valleys of a roof on purlins, to which starters, valley pans and brackets are screwed',
     ),
   trimGirth: lengthText(36)
-    .default(8 as never)
+    .prefault('8 in')
     .describe('developed width of ridge, hip, rake and wall trims one side'),
 });
 
@@ -70,7 +69,7 @@ const override = z.strictObject({
   connection: z.string().min(1).max(60),
   zone: z.string().max(40).optional(),
   item: z.string().max(40).optional(),
-  spacing: lengthText(120).optional(),
+  spacing: lengthFrom(1, 120).optional(),
   because: z.string().min(3).max(300),
 });
 
@@ -83,7 +82,7 @@ export const job = z.strictObject({
   date: z.iso.date().optional().describe('of this revision, for the papers'),
   revision: z
     .string()
-    .regex(/^[A-Z]$/)
+    .regex(/^[A-Z]$/, { error: 'must be one capital letter, "A" for the first' })
     .default('A'),
   note: z.string().max(2000).default(''),
   print: z
@@ -101,20 +100,15 @@ export const job = z.strictObject({
     .optional()
     .describe('balanced roof snow load'),
   details: details.prefault({}),
-  spacingCap: lengthText(60)
+  spacingCap: lengthFrom(1, 60)
     .optional()
     .describe('an owner or code cap on clip spacing, applied after the calculation'),
   ends: z
-    .strictObject({ first: offsetText(24).default(3 as never), last: offsetText(24).default(3 as never) })
+    .strictObject({ first: offsetText(24).prefault('3 in'), last: offsetText(24).prefault('3 in') })
     .prefault({})
     .describe('first and last fastener of a row from the ends of the run, along the slope'),
   overrides: z.array(override).max(200).default([]),
-  waste: z
-    .strictObject({
-      fasteners: z.number().min(0).max(0.5).default(0.05),
-      trims: z.number().min(0).max(0.5).default(0.1),
-    })
-    .prefault({}),
+  waste: z.strictObject({ fasteners: z.number().min(0).max(0.5).default(0.05) }).prefault({}),
 });
 export type Job = z.output<typeof job>;
 export type JobDocument = z.input<typeof job>;

@@ -11,21 +11,38 @@ export function readSlope(text: string): number | undefined {
   return value < 90 ? Math.tan((value * Math.PI) / 180) : undefined;
 }
 
-/** A slope above nothing: a roof without fall does not drain and has no up-slope direction. */
-export const slopeText = z.string().transform((text, context): number => {
+/** Flatter than this no panel drains, and steeper is a wall. */
+const LEAST_ON_12 = 0.1;
+const MOST_ON_12 = 48;
+/** What readSlope can read, for the published schema; nothing is no slope. */
+const WRITTEN = /^(?=\s*[\d.]*[1-9])\s*\d*\.?\d+\s*(?::\s*12|deg|degrees|°|%)\s*$/u;
+
+function slopeFault(text: string): string | undefined {
   const slope = readSlope(text);
-  const fault =
-    slope === undefined
-      ? `"${text}" is not a slope; write rise on twelve, degrees or percent, for example "4:12", "18.4 deg" or "33 %"`
-      : slope <= 0
-        ? 'a roof with no slope does not drain; give at least a slight slope, for example "1/4" as "0.25:12"'
-        : slope > 4
-          ? 'steeper than 48:12 is a wall; give the slope of the roof'
-          : undefined;
-  if (fault === undefined && slope !== undefined) return slope;
-  context.addIssue({ code: 'custom', message: fault ?? 'not a slope' });
-  return z.NEVER;
-});
+  if (slope === undefined)
+    return `"${text}" is not a slope; write rise on twelve, degrees or percent, for example "4:12", "18.4 deg" or "33 %"`;
+  if (slope * 12 < LEAST_ON_12 - 1e-9)
+    return `a roof with no slope does not drain; give at least ${LEAST_ON_12}:12, for example "1/4" as "0.25:12"`;
+  return slope * 12 > MOST_ON_12
+    ? `steeper than ${MOST_ON_12}:12 is a wall; give the slope of the roof`
+    : undefined;
+}
+
+/** A slope of at least 0.1:12: a roof without fall does not drain and has no up-slope direction. */
+export const slopeText = z
+  .string()
+  .max(40, { error: 'is longer than any slope; write for example "4:12"', abort: true })
+  .regex(WRITTEN, {
+    error: (issue) => slopeFault(String(issue.input)) ?? 'is not a slope; write for example "4:12"',
+    abort: true,
+  })
+  .transform((text, context): number => {
+    const message = slopeFault(text);
+    const slope = readSlope(text);
+    if (message === undefined && slope !== undefined) return slope;
+    context.addIssue({ code: 'custom', message: message ?? 'is not a slope' });
+    return z.NEVER;
+  });
 
 /** Slope length over plan length, sqrt(1 + m²). */
 export const slopeFactor = (slope: number): number => Math.hypot(1, slope);

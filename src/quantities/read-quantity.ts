@@ -68,41 +68,37 @@ function namesOf(fits: (unit: Unit) => boolean): string {
   });
   return names
     .sort((a, b) => b.length - a.length)
-    .map((name) => name.replace(/[/.²·%]/g, (sign) => (/[/.]/.test(sign) ? `\\${sign}` : sign)))
+    .map((name) => name.replaceAll('/', '\\/'))
     .join('|');
 }
 
 const FEET = namesOf((unit) => unit === 'ft');
 const INCHES = namesOf((unit) => unit === 'in');
 
-/** Whether a minus sign may, must or must not stand before the number. */
+/** Whether a minus sign may, may not or must stand before the number (nothing needs none). */
 export type Sign = 'either' | 'positive' | 'negative';
-const signs: Readonly<Record<Sign, string>> = { either: '[+\\-]?', positive: '\\+?', negative: '-' };
+const signs: Readonly<Record<Sign, string>> = {
+  either: '',
+  positive: String.raw`(?!\s*-)`,
+  negative: String.raw`(?=\s*(?:-|\+?0+(?:\.0+)?[^\d.]))`,
+};
 
 /**
- * What may be written for a quantity in a unit, as the source of a regular expression (with the flag u). Groups:
- * sign; number and name of a single quantity; or feet and inches.
+ * What may be written for a quantity in a unit, as the source of a regular expression with the flag u. Groups:
+ * sign; number and name of a single quantity, or feet and inches.
  */
-function grammar(wanted: Unit, sign: Sign): string {
-  const single = `(NUMBER)\\s*(${namesOf((unit) => measures(unit, wanted))})\\.?`;
-  const both = measures('ft', wanted) ? `|(NUMBER)\\s*(?:${FEET})\\.?[\\s\\-]*(NUMBER)\\s*(?:${INCHES})\\.?` : '';
-  const nothing = sign === 'negative' ? '|[+\\-]?0+(?:\\.0+)?' : '';
-  return `\\s*(${signs[sign]}${nothing})(?:${single}${both})\\s*`.replaceAll('NUMBER', NUMBER);
+function grammar(wanted: Unit): string {
+  const names = namesOf((unit) => measures(unit, wanted));
+  const single = String.raw`(${NUMBER})\s*(${names})\.?`;
+  const both = String.raw`(${NUMBER})\s*(?:${FEET})\.?[\s\-]*(${NUMBER})\s*(?:${INCHES})\.?`;
+  return String.raw`\s*([+\-]?)(?:${measures('ft', wanted) ? `${single}|${both}` : single})\s*`;
 }
 
-/**
- * The pattern of a quantity for a published schema.
- * @param nothing whether zero may be written; a zero of a fraction or exponent is left to the reader
- */
+/** The pattern of a quantity for a published schema. @param nothing whether zero may be written */
 export function quantityPattern(wanted: Unit, sign: Sign = 'either', nothing = true): RegExp {
-  const some = nothing ? '' : '(?=.*[1-9])';
-  return new RegExp(`^${some}${patternBody(wanted, sign)}$`, 'u');
-}
-
-/** Groups are of no use in a schema; zero at a place that wants negatives is written without a sign. */
-function patternBody(wanted: Unit, sign: Sign): string {
-  const plain = grammar(wanted, sign === 'negative' ? 'either' : sign).replace(/\((?!\?)/g, '(?:');
-  return sign === 'negative' ? `(?=\\s*(?:-|\\+?0+(?:\\.0+)?[^\\d.]))${plain}` : plain;
+  // Groups serve the reader only.
+  const plain = grammar(wanted).replace(/(?<!\\)\((?!\?)/g, '(?:');
+  return new RegExp(`^${nothing ? '' : '(?=.*[1-9])'}${signs[sign]}${plain}$`, 'u');
 }
 
 function readNumber(text: string): number {
@@ -112,12 +108,12 @@ function readNumber(text: string): number {
   return Number(whole) + Number(top) / Number(bottom);
 }
 
-const whole = new Map<Unit, RegExp>();
+const grammars = new Map<Unit, RegExp>();
 function grammarOf(wanted: Unit): RegExp {
-  const known = whole.get(wanted);
+  const known = grammars.get(wanted);
   if (known) return known;
-  const made = new RegExp(`^${grammar(wanted, 'either')}$`, 'u');
-  whole.set(wanted, made);
+  const made = new RegExp(`^${grammar(wanted)}$`, 'u');
+  grammars.set(wanted, made);
   return made;
 }
 
