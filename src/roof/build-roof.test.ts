@@ -4,6 +4,7 @@ import { readJob } from '../job/read-job.ts';
 import { roofInput } from '../job/roof-input.ts';
 import { hipValleyFactor, slopeFactor } from '../job/slope.ts';
 import { buildRoof } from './build-roof.ts';
+import { distance, dot, minus, type Point, plus } from './point.ts';
 import type { Roof } from './roof.ts';
 
 function roofOf(document: unknown): Roof {
@@ -116,7 +117,14 @@ describe('short forms', () => {
   });
 });
 
-test('joined roofs of any proportion have no hairline sides, and valleys in pairs', () => {
+/** A point within a tenth of an inch of an edge. */
+function near(p: Point, { from, to }: { readonly from: Point; readonly to: Point }): boolean {
+  const along = minus(to, from);
+  const t = dot(minus(p, from), along) / dot(along, along);
+  return t > -0.01 && t < 1.01 && distance(p, plus(from, along, t)) < 0.1;
+}
+
+test('joined roofs of any proportion have no hairline sides, and shared sides have one name', () => {
   fc.assert(
     fc.property(
       fc.record({
@@ -145,7 +153,16 @@ test('joined roofs of any proportion have no hairline sides, and valleys in pair
         });
         const edges = roof.planes.flatMap((plane) => plane.edges);
         expect(Math.min(...edges.map((edge) => edge.length))).toBeGreaterThan(0.5);
-        expect(edges.filter(({ tag }) => tag === 'valley').length % 2).toBe(0);
+        // Whatever one plane calls a shared side, the plane beyond it calls the same.
+        for (const plane of roof.planes)
+          for (const { tag, from: a, to: b } of plane.edges) {
+            if (tag !== 'valley' && tag !== 'hip' && tag !== 'ridge') continue;
+            const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+            const beyond = roof.planes
+              .filter((other) => other !== plane)
+              .flatMap((other) => other.edges.filter((edge) => near(middle, edge)));
+            expect(beyond.map((edge) => edge.tag)).toContain(tag);
+          }
         const rakes = (main === 'gable' ? 2 : 0) + (wing === 'gable' ? 1 : 0);
         expect(edges.filter(({ tag }) => tag === 'rake').length).toBeGreaterThanOrEqual(rakes * 2);
         expect(edges.filter(({ tag }) => tag === 'high edge')).toEqual([]);

@@ -3,7 +3,18 @@
  * All faces are planes, so the border of "higher" is a straight line and each pair is settled by one half-plane.
  */
 import { type Face, heightAt } from './face.ts';
-import { areaOf, distance, minus, type Point, type Region, type Ring, signedArea } from './point.ts';
+import {
+  areaOf,
+  cross,
+  distance,
+  dot,
+  minus,
+  type Point,
+  type Region,
+  type Ring,
+  signedArea,
+  unit,
+} from './point.ts';
 import { intersect, subtract, unite } from './region.ts';
 
 /** Slivers below this are snapping dust of the clipping grid, in square inches. */
@@ -63,14 +74,28 @@ function mergeCoplanar(pieces: readonly { readonly face: Face; readonly region: 
   return [...groups.values()].flatMap(({ face, regions }) =>
     unite(regions)
       .filter((ring) => signedArea(ring) > DUST)
-      .map((ring) => ({ ...face, ring: withoutNearCorners(ring) })),
+      .map((ring) => ({ ...face, ring: cleaned(ring) })),
   );
 }
 
 /** Corners nearer to each other than this are one corner, torn apart by the clipping grid, in inches. */
 const NEAR = 0.05;
 
-/** A hairline side left by clipping would be tagged a rake and get wind zones of its own. */
-function withoutNearCorners(ring: Ring): Ring {
-  return ring.filter((p, i) => distance(p, ring[(i + 1) % ring.length] as Point) > NEAR);
+/**
+ * Where faces only touch, clipping leaves hairline sides and spikes that run out and back. A hairline would be tagged
+ * a rake and get wind zones of its own; a spike a hip and a valley that are not there.
+ */
+function cleaned(ring: Ring): Ring {
+  const kept = ring.filter((here, i) => {
+    const before = ring[(i + ring.length - 1) % ring.length] as Point;
+    const after = ring[(i + 1) % ring.length] as Point;
+    return distance(here, after) > NEAR && !isSpike(before, here, after);
+  });
+  return kept.length === ring.length ? kept : cleaned(kept);
+}
+
+function isSpike(before: Point, here: Point, after: Point): boolean {
+  if (distance(before, here) <= NEAR || distance(here, after) <= NEAR) return false;
+  const [out, back] = [unit(minus(here, before)), unit(minus(after, here))];
+  return dot(out, back) < 0 && Math.abs(cross(out, back)) < 1e-3;
 }
