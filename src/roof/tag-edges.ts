@@ -6,6 +6,8 @@ import { cross, distance, dot, leftOf, minus, type Point, plus, type Ring, sides
 /** How far beyond a side a neighbour is looked for, and how near a corner counts as on a side, in inches. */
 const BESIDE = 0.5;
 const ON_LINE = 0.02;
+/** A side that climbs less than this from end to end is level; corners sit on a grid of 1/10000 in. */
+const LEVEL = 0.004;
 
 /** Each side broken where a corner of another face lies on it, so that one side has one neighbour. */
 export function breakSides(ring: Ring, others: readonly Ring[]): Ring {
@@ -29,7 +31,7 @@ export function tagSide(face: Face, a: Point, b: Point, faces: readonly Face[]):
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const beyond = plus(middle, inward, -BESIDE);
   const neighbour = faces.find((other) => other !== face && inside(other.ring, beyond));
-  const level = Math.abs(dot(face.rise, direction)) < 1e-6;
+  const level = Math.abs(dot(face.rise, minus(b, a))) < LEVEL;
   const risesInward = dot(face.rise, inward) > 0;
   if (!neighbour) return level ? (risesInward ? 'eave' : 'high edge') : 'rake';
   const falls = heightAt(neighbour, beyond) < heightAt(face, beyond) + 1e-9;
