@@ -4,13 +4,13 @@ import type { RoofInput } from '../job/roof-input.ts';
 import { known } from '../job/stated.ts';
 import type { Fault } from '../quantities/fault.ts';
 import { buildPlane, type PlaneDescription } from './build-plane.ts';
-import { checkDrawing } from './check-drawing.ts';
+import { checkDrawing, openingFault } from './check-drawing.ts';
 import { type Face, monoslopeFaces, type Rectangle, ridgedFaces } from './face.ts';
 import { joinFaces } from './join-faces.ts';
 import { outsideEdges } from './outside-edges.ts';
 import { dot, leftOf, minus, type Point, type Ring, sidesOf, signedArea, unit } from './point.ts';
 import type { Plane, Roof } from './roof.ts';
-import { breakSides, inside, tagSide } from './tag-edges.ts';
+import { breakSides, tagSide } from './tag-edges.ts';
 
 export type BuiltRoof =
   | { readonly ok: true; readonly roof: Roof }
@@ -153,21 +153,17 @@ function placeOpenings(
   const placed = new Map(descriptions.map((plane) => [plane.id, [] as { name: string; ring: Ring }[]]));
   input.openings.forEach((opening, i) => {
     const points = opening.outline.map(([x, y]) => ({ x, y }));
+    const ring = signedArea(points) < 0 ? [...points].reverse() : points;
     const plane = descriptions.find(({ id }) => id === opening.plane);
+    const others = placed.get(opening.plane) ?? [];
+    const message = plane ? openingFault({ name: opening.name, ring }, plane, others) : undefined;
     if (!plane)
       faults.push({
         path: `roof.openings.${i}.plane`,
         message: `"${opening.plane}" is no plane of this roof; its planes are: ${descriptions.map(({ id }) => id).join(', ')}`,
       });
-    else if (points.some((p) => !inside(plane.outline, p)))
-      faults.push({
-        path: `roof.openings.${i}.outline`,
-        message: `lies partly outside the plane "${plane.id}"; move it inside`,
-      });
-    else
-      placed
-        .get(plane.id)
-        ?.push({ name: opening.name, ring: signedArea(points) < 0 ? [...points].reverse() : points });
+    else if (message !== undefined) faults.push({ path: `roof.openings.${i}.outline`, message });
+    else others.push({ name: opening.name, ring });
   });
   if (faults.length > 0) return { faults };
   return { descriptions: descriptions.map((plane) => ({ ...plane, openings: placed.get(plane.id) ?? [] })) };

@@ -2,11 +2,18 @@
 
 import type { RoofInput } from '../job/roof-input.ts';
 import type { Fault } from '../quantities/fault.ts';
+import { levelFaults } from './check-level-sides.ts';
 import { areaOf, cross, distance, minus, type Point, type Ring, sidesOf, signedArea, unit } from './point.ts';
-import { intersect } from './region.ts';
+import { intersect, subtract } from './region.ts';
 
 /** Overlap that is only snapping of typed lengths, in square inches. */
 const TOUCH = 20;
+/** An opening may reach the border of its plane; so much beyond it is only snapping, in square inches. */
+const BEYOND = 4;
+/** Least that openings must leave of a plane, in square inches. */
+const LEFT = 144;
+/** Corners of all outlines together: drawings with more take minutes and are to be simplified first. */
+const MOST_CORNERS = 5000;
 
 export function checkDrawing(input: RoofInput): Fault[] {
   const openings = input.openings.flatMap((opening, i) =>
@@ -17,6 +24,14 @@ export function checkDrawing(input: RoofInput): Fault[] {
   );
   if (input.form === 'joined') return [...openings, ...joinedFaults(input)];
   if (input.form !== 'planes') return openings;
+  const corners = input.planes.reduce((sum, plane) => sum + plane.outline.length, 0);
+  if (corners > MOST_CORNERS)
+    return [
+      {
+        path: 'roof.planes',
+        message: `have ${corners} corners together; at most ${MOST_CORNERS} are taken, leave out those that a roofer would not see`,
+      },
+    ];
   const rings = input.planes.map((plane) => plane.outline.map(([x, y]) => ({ x, y })));
   const own = input.planes.flatMap((plane, i) => [
     ...ringFaults(`roof.planes.${i}.outline`, rings[i] as Ring),
@@ -67,8 +82,38 @@ function tagFaults(plane: Extract<RoofInput, { form: 'planes' }>['planes'][numbe
           'has no eave, high edge, ridge or headwall, so its fall is not known; tag its low or high side',
       },
     ];
-  return [];
+  return levelFaults(plane, `roof.planes.${i}.edges`);
 }
+
+interface PlacedOpening {
+  readonly name: string;
+  /** Counter-clockwise. */
+  readonly ring: Ring;
+}
+
+/** What is wrong with an opening in its plane, beside the openings placed there already. */
+export function openingFault(
+  opening: PlacedOpening,
+  plane: { readonly id: string; readonly outline: Ring },
+  others: readonly PlacedOpening[],
+): string | undefined {
+  const outside = areaOf(subtract([opening.ring], [plane.outline]));
+  if (outside > BEYOND)
+    return `lies partly outside the plane "${plane.id}", by ${squareFeet(outside)}; move it inside or up to the edge`;
+  const box = boxOf(opening.ring);
+  const other = others.find(
+    ({ ring }) => boxesMeet(box, boxOf(ring)) && areaOf(intersect([opening.ring], [ring])) > BEYOND,
+  );
+  if (other)
+    return `"${opening.name}" lies over the opening "${other.name}"; move one, or describe both as one opening`;
+  const cut = [...others, opening].reduce((sum, { ring }) => sum + signedArea(ring), 0);
+  return signedArea(plane.outline) - cut < LEFT
+    ? `leaves nothing of the plane "${plane.id}"; check its corners`
+    : undefined;
+}
+
+const squareFeet = (squareInches: number): string =>
+  squareInches < 144 ? `${squareInches.toFixed(0)} in²` : `${(squareInches / 144).toFixed(1)} ft²`;
 
 function ringFaults(path: string, ring: Ring): Fault[] {
   const sides = sidesOf(ring);

@@ -4,6 +4,7 @@ import type { Job } from '../job/job.ts';
 import type { Read } from '../job/read-job.ts';
 import { slopeDegrees, slopeFactor } from '../job/slope.ts';
 import { known } from '../job/stated.ts';
+import type { Fault } from '../quantities/fault.ts';
 import { convert, degree, type Foot, foot, type Psf, psf, ratio, type SqFt } from '../quantities/quantity.ts';
 import { cutZones, type ZonePiece } from '../roof/cut-zones.ts';
 import type { Plane, Roof } from '../roof/roof.ts';
@@ -38,7 +39,9 @@ const faulty = (path: string, message: string) => ({ ok: false as const, faults:
 
 export function buildField(job: Job, roof: Roof, basis: Basis): Read<PressureField> {
   const ground = groundOf(job, roof, windEditions[basis.wind]);
-  if (isRefusal(ground)) return faulty(pathOf(ground), refusalText(ground));
+  if (isRefusal(ground)) return faulty(pathOf(ground, job, roof), groundText(ground));
+  const unknown = unknownZones(job.wind, ground);
+  if (unknown.length > 0) return { ok: false, faults: unknown };
   const measures = { a: ground.a * 12, h: ground.h * 12 };
   const pieces = cutZones(roof, (plane) => ground.figures.get(plane)?.rules ?? [], measures);
   const zones = zonesOf(pieces, ground);
@@ -59,13 +62,44 @@ export function buildField(job: Job, roof: Roof, basis: Basis): Read<PressureFie
   };
 }
 
-/** A refusal of the ground is a fault of one of these fields. */
-function pathOf(refusal: Refusal): string {
-  return refusal.input === 'theta'
-    ? 'roof.slope'
-    : refusal.input === 'h' || refusal.input === 'eave'
-      ? 'roof.eaveHeight'
-      : 'roof';
+/** A refusal of the ground is a fault of the field it came from, named as this form of roof has it. */
+function pathOf(refusal: Refusal, { wind, roof: input }: Job, roof: Roof): string {
+  if (refusal.input === 'theta') {
+    if (input.form === 'joined') return 'roof.main.slope';
+    return input.form === 'planes' ? `roof.planes.${planeOf(refusal, roof)}.slope` : 'roof.slope';
+  }
+  const measured = wind.by === 'standard' ? wind : undefined;
+  if (refusal.input === 'L' && measured?.leastDimension !== undefined) return 'wind.leastDimension';
+  if (refusal.input === 'top' && input.form === 'planes' && input.highestPoint !== undefined)
+    return 'roof.highestPoint';
+  if (refusal.input === 'h' && known(measured?.meanRoofHeight) !== undefined) return 'wind.meanRoofHeight';
+  return ['h', 'eave', 'top'].includes(refusal.input) ? 'roof.eaveHeight' : 'roof';
+}
+
+/** Drawn planes keep their order: the one whose slope was refused, else the steepest. */
+function planeOf({ value }: Refusal, roof: Roof): number {
+  const angles = roof.planes.map((plane) => slopeDegrees(plane.slope));
+  const wanted = typeof value === 'number' ? value : Math.max(...angles);
+  const off = angles.map((angle) => Math.abs(angle - wanted));
+  return off.indexOf(Math.min(...off));
+}
+
+function groundText(refusal: Refusal): string {
+  if (refusal.input === 'eave' && refusal.code === 'missing-input')
+    return 'is only asked, but zones and pressures follow from it: assume one until the answer comes, { "assume": "14 ft", "because": "..." }';
+  return refusalText(refusal);
+}
+
+/** A pressure for a zone this roof has not would pass unused, and most often is a slip of the pen. */
+function unknownZones(wind: Job['wind'], { figures, edition }: Ground): Fault[] {
+  if (wind.by !== 'engineer') return [];
+  const zones = [...new Set([...figures.values()].flatMap((figure) => figure.zones))];
+  return Object.keys(wind.zones)
+    .filter((name) => !zones.includes(name))
+    .map((name) => ({
+      path: `wind.zones.${name}`,
+      message: `is no zone of this roof; its zones by ${edition.name} are: ${zones.join(', ')}`,
+    }));
 }
 
 function groundOf(job: Job, roof: Roof, edition: WindEdition): Ground | Refusal {
