@@ -12,6 +12,7 @@ export const commands = {
 
   Leaves 0 when all hold, 1 when something falls short, 2 when nothing falls short but something
   is unproven, 3 when the input is bad; then every fault is listed with its field and nothing is written.
+  4 when the program or the file system breaks down; no verdict is reached then, one sentence says why.
 
   deckbite solve demo/a-boathouse.json --out out/a
 `,
@@ -57,6 +58,8 @@ export function helpFor(name: CommandName | undefined): string {
 ${lines.join('\n')}
 
   deckbite help COMMAND   tells more of one
+
+Every command leaves 4 when the program itself or the file system breaks down, never a verdict.
 
 Results are for a licensed engineer and the building official to accept; tables and tests of the
 panel maker and the local code govern.

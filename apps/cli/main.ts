@@ -1,4 +1,5 @@
 /** deckbite: the command line. Each command is loaded only when it is asked for. */
+import { reportBreakdown } from './breakdown.ts';
 import { commands, helpFor, isCommand } from './help.ts';
 
 async function main(argv: readonly string[]): Promise<number> {
@@ -45,4 +46,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   throw error;
 });
 
-process.exitCode = await main(process.argv.slice(2));
+// What breaks outside the awaited call (a stream, a timer) must not leave the code of a verdict either.
+process.on('uncaughtException', (error) => process.exit(reportBreakdown(error)));
+
+process.exitCode = await main(process.argv.slice(2)).catch(reportBreakdown);

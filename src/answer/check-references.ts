@@ -8,10 +8,14 @@ import type { Fault } from '../quantities/fault.ts';
 import type { Roof } from '../roof/roof.ts';
 import { supportLines } from '../roof/runs.ts';
 import type { Item } from '../shelf/item.ts';
+import { checkSize } from './check-size.ts';
 
 export function checkReferences(job: Job, roof: Roof, items: readonly Item[]): Fault[] {
+  const size = checkSize(job, roof);
+  if (size.length > 0) return size;
   return [
     ...itemFaults(job, items),
+    ...clipFaults(job, items),
     ...sheetFaults(job),
     ...speciesFaults(job),
     ...supportFaults(job, roof),
@@ -37,6 +41,22 @@ function itemFaults(job: Job, items: readonly Item[]): Fault[] {
       ? []
       : [{ path, message: `"${id}" is a ${item.kind}; a ${kinds.join(' or ')} is wanted here` }];
   });
+}
+
+/** Seam heights nearer than this are the same, written in another unit; in inches. */
+const SAME_SEAM = 1 / 32;
+
+function clipFaults({ panel }: Job, items: readonly Item[]): Fault[] {
+  const clip = items.find((item) => item.kind === 'clip' && item.id === panel.clip);
+  if (clip?.kind !== 'clip' || panel.seamHeight === undefined) return [];
+  if (Math.abs(clip.seamHeight - panel.seamHeight) <= SAME_SEAM) return [];
+  const inches = (height: number) => `${Number(height.toFixed(3))} in`;
+  return [
+    {
+      path: 'panel.clip',
+      message: `"${clip.id}" is for a seam of ${inches(clip.seamHeight)}, the panel has one of ${inches(panel.seamHeight)}; name a clip of that height or mend panel.seamHeight`,
+    },
+  ];
 }
 
 function near(id: string, items: readonly Item[]): string {
