@@ -6,6 +6,7 @@ import { ruleOut } from '../choose/rule-out.ts';
 import type { ConnectionChoice } from '../choose/schedule.ts';
 import { settingFor } from '../choose/setting.ts';
 import type { Parts } from '../connections/build-ups.ts';
+import type { Connection } from '../connections/connection.ts';
 import { listConnections } from '../connections/list-connections.ts';
 import { basisOf } from '../job/basis.ts';
 import type { Job } from '../job/job.ts';
@@ -46,6 +47,37 @@ export function solveJob(document: unknown, shelfDocument: unknown): Read<Solved
 
 /** Solves a job already read, on a shelf already read. */
 export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<Solved> {
+  const prepared = prepare(job, shelf);
+  if (!prepared.ok) return prepared;
+  const { design, connections } = prepared.value;
+  const choices = connections.map((connection) => chooseItem(connection, design));
+  const layout = layOut(choices, design);
+  const takeoff = takeOff(choices, layout, design, shelf.currency);
+  const { name, edition, date, currency } = shelf;
+  const answer: Answer = {
+    job,
+    basis: design.basis,
+    shelf: { name, edition, date, currency },
+    inputs,
+    roof: design.roof,
+    field: design.field,
+    choices,
+    layout,
+    takeoff,
+    count: countVerdicts(choices),
+    remarks: remarksOf(design, choices),
+  };
+  return { ok: true, value: { answer, design } };
+}
+
+/** What is fixed before any item is chosen, and the joints to choose for. */
+export interface Prepared {
+  readonly design: Design;
+  readonly connections: readonly Connection[];
+}
+
+/** Roof, wind, joints and parts of a job; every fault that shows only when they meet. */
+export function prepare(job: Job, shelf: Shelf): Read<Prepared> {
   const built = buildRoof(job.roof);
   if (!built.ok) return built;
   const { roof } = built;
@@ -60,34 +92,11 @@ export function solve(job: Job, shelf: Shelf, inputs: Answer['inputs']): Read<So
   const connections = listConnections(job, roof, parts, field.highWind ?? true);
   const decisions = checkOverrides(job, connections, field);
   if (decisions.length > 0) return { ok: false, faults: decisions };
-  const design: Design = {
-    job,
-    basis,
-    roof,
-    field,
-    items: shelf.items,
-    parts,
-    links: linkContext(job, basis, parts, shelf.items),
+  const links = linkContext(job, basis, parts, shelf.items);
+  return {
+    ok: true,
+    value: { design: { job, basis, roof, field, items: shelf.items, parts, links }, connections },
   };
-
-  const choices = connections.map((connection) => chooseItem(connection, design));
-  const layout = layOut(choices, design);
-  const takeoff = takeOff(choices, layout, design, shelf.currency);
-  const { name, edition, date, currency } = shelf;
-  const answer: Answer = {
-    job,
-    basis,
-    shelf: { name, edition, date, currency },
-    inputs,
-    roof,
-    field,
-    choices,
-    layout,
-    takeoff,
-    count: countVerdicts(choices),
-    remarks: remarksOf(design, choices),
-  };
-  return { ok: true, value: { answer, design } };
 }
 
 /** The clip named in the job, or the cheapest for its seam that some screw can serve; the plate named in the job. */
@@ -116,7 +125,7 @@ function canBeServed(job: Job, roof: Roof, parts: Parts, items: readonly Item[])
   );
 }
 
-function countVerdicts(choices: readonly ConnectionChoice[]): VerdictCount {
+export function countVerdicts(choices: readonly ConnectionChoice[]): VerdictCount {
   const verdicts = choices.flatMap((choice) => choice.lines.map((line) => line.verdict));
   const of = (wanted: (typeof verdicts)[number]) => verdicts.filter((verdict) => verdict === wanted).length;
   return { holds: of('holds'), fallsShort: of('falls short'), unproven: of('unproven') };
