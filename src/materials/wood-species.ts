@@ -1,6 +1,6 @@
 /**
  * Specific gravity of sawn lumber for connections: NDS Table 12.3.3A, oven-dry weight and oven-dry volume.
- * Published, two public transcriptions that agree; the table is the same in the 2018 and 2024 editions where seen.
+ * Published, two public copies that agree; the table is the same in the 2018 and 2024 editions where seen.
  * The wrong species is the largest single error of a wood connection (the screw value goes with the square), so an
  * unknown name gives nothing: there is no default species.
  */

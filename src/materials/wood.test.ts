@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { findCategory, panelGravityOf, performanceCategories, spanRatings } from './wood-panels.ts';
 import { findSpecies, specificGravityOf, woodSpecies } from './wood-species.ts';
 
-describe('specific gravity of lumber, NDS Table 12.3.3A (published, two transcriptions)', () => {
+describe('specific gravity of lumber, NDS Table 12.3.3A (published, two copies)', () => {
   test.each([
     ['Douglas Fir-Larch', 0.5],
     ['Douglas Fir-Larch (North)', 0.49],

@@ -8,7 +8,7 @@ export type KzCheck = readonly [
   origin: 'published' | 'memory' | 'computed',
 ];
 
-/** ASCE/SEI 7-16 Table 26.10-1: rows 15 to 100 ft transcribed in public code, 250 to 500 ft in a public page-image note; 120 to 200 ft recalled. Two decimals, exact. */
+/** ASCE/SEI 7-16 Table 26.10-1: rows 15 to 100 ft copied in public code, 250 to 500 ft in a public page-image note; 120 to 200 ft recalled. Two decimals, exact. */
 export const kzTable: readonly KzCheck[] = [
   ['B', 15, 0.57, 'published'],
   ['C', 15, 0.85, 'published'],

@@ -1,4 +1,4 @@
-/** ASCE/SEI 7-16: zone plans of the roof figures. Gable plans published in part, hip plans from one transcription. */
+/** ASCE/SEI 7-16: zone plans of the roof figures. Gable plans published in part, hip plans from one copy. */
 import { citation, type FigureId } from '../asce-7-curves/edition.ts';
 import {
   highBuildingPlan,
@@ -29,7 +29,7 @@ const hipPlan: ZonePlan = {
     rest('1'),
   ],
   reading:
-    'Hip figures of ASCE/SEI 7-16: zone 3 is a square of a by a at each eave corner, 2r a strip a wide on each side of hips and ridge; the plan rests on one transcription.',
+    'Hip figures of ASCE/SEI 7-16: zone 3 is a square of a by a at each eave corner, 2r a strip a wide on each side of hips and ridge; the plan rests on one copy.',
 };
 
 const plans: Readonly<Record<FigureId<'7-16'>, ZonePlan>> = {

@@ -1,6 +1,6 @@
 /**
  * ASCE/SEI 7-16 Fig. 30.3-2B to 2D: (GCp) of gable roofs over 7 to 45 degrees, six zones. Overhang values hold top and
- * bottom together. 2B and 2D published, with plateaus met by RAS 127-20; 2C from one transcription, plateaus published.
+ * bottom together. 2B and 2D published, with plateaus met by RAS 127-20; 2C from one copy, plateaus published.
  */
 import { citation } from '../asce-7-curves/edition.ts';
 import { curve, doubtful, type GcpCurve } from '../asce-7-curves/gcp-curve.ts';
@@ -24,7 +24,7 @@ const b3Overhang = (
   other: readonly [number, number],
   start: number,
 ): GcpCurve => ({
-  ...doubtful(curve('one transcription', [10, start], points), b3Doubt),
+  ...doubtful(curve('one copy', [10, start], points), b3Doubt),
   secondReading: { above: 100, points: [[10, start], other] },
 });
 
@@ -53,27 +53,27 @@ export const gable7to20: RoofFigure = {
   },
 };
 
-const c1 = curve('one transcription', [20, -1.5], [300, -0.8]);
-const c2 = curve('one transcription', [10, -2.5], [150, -1.2]);
+const c1 = curve('one copy', [20, -1.5], [300, -0.8]);
+const c2 = curve('one copy', [10, -2.5], [150, -1.2]);
 const c1Overhang = doubtful(
-  curve('one transcription', [20, -2.0], [350, -1.8]),
+  curve('one copy', [20, -2.0], [350, -1.8]),
   'end area read as 300 or 350 ft²; 350 is taken, the more negative between',
 );
-const c2Overhang = curve('one transcription', [10, -3.0], [150, -2.2]);
+const c2Overhang = curve('one copy', [10, -3.0], [150, -2.2]);
 // Held against the 7-22 figure, which starts at 10 ft²: its zone 3 is −3.0 there, this curve gives −2.95.
 const c3rDoubt = 'zone 3r: the area at which the plateau ends (4 ft²) has low confidence';
 
 export const gable20to27: RoofFigure = {
   cites: cited('30.3-2C'),
   zones: zonesTo27,
-  positive: curve('one transcription', [2, 0.7], [100, 0.3]),
+  positive: curve('one copy', [2, 0.7], [100, 0.3]),
   negative: {
     1: c1,
     '2e': c1,
     '2n': c2,
     '2r': c2,
     '3e': c2,
-    '3r': doubtful(curve('one transcription', [4, -3.6], [50, -1.8]), c3rDoubt),
+    '3r': doubtful(curve('one copy', [4, -3.6], [50, -1.8]), c3rDoubt),
   },
   overhang: {
     cites: cited('30.3-2C'),
@@ -82,9 +82,9 @@ export const gable20to27: RoofFigure = {
       '2e': c1Overhang,
       '2n': c2Overhang,
       '2r': c2Overhang,
-      '3e': curve('one transcription', [10, -3.6], [150, -1.7]),
+      '3e': curve('one copy', [10, -3.6], [150, -1.7]),
       '3r': doubtful(
-        curve('one transcription', [4, -4.7], [50, -2.4]),
+        curve('one copy', [4, -4.7], [50, -2.4]),
         `${c3rDoubt}; large-area end read as −2.4 or −2.3, −2.4 is taken`,
       ),
     },

@@ -1,6 +1,6 @@
 /**
  * ASCE/SEI 7-16 Fig. 30.3-2E to 2I: (GCp) of hip roofs over 7 to 45 degrees. Overhang values hold top and bottom
- * together. One transcription; small-area plateaus met by RAS 127-20. The break areas over 27 degrees are the least
+ * together. One copy; small-area plateaus met by RAS 127-20. The break areas over 27 degrees are the least
  * certain numbers of this folder, see there.
  */
 import { citation } from '../asce-7-curves/edition.ts';
@@ -10,7 +10,7 @@ import type { RoofFigure } from '../asce-7-curves/roof-figure.ts';
 import { asce7of2016 } from './edition.ts';
 
 const cited = (figure: string): string => citation(asce7of2016, `Fig. ${figure}`);
-const seen = (...points: readonly CurvePoint[]): GcpCurve => curve('one transcription', ...points);
+const seen = (...points: readonly CurvePoint[]): GcpCurve => curve('one copy', ...points);
 
 const zones = ['1', '2r', '2e', '3'];
 const positiveTo27 = seen([10, 0.7], [100, 0.3]);
@@ -79,7 +79,7 @@ const doubt =
   'hip roof over 27 degrees: break areas are uncertain; the small-area value is held to 10 ft² and the farther of two end areas is taken, both conservative';
 const bySlope = (small: LineInSlope, large: LineInSlope, end: LineInSlope): CurveBySlope => ({
   kind: 'by slope',
-  origin: 'one transcription',
+  origin: 'one copy',
   from: { area: 10, coefficient: small },
   to: { area: end, coefficient: large },
   slopes: [27, 45],

@@ -173,7 +173,7 @@ describe('(GCp) of ASCE/SEI 7-16', () => {
   );
 
   // The figures over 7 to 27 degrees draw the overhang at the same areas, by these steps below the roof: a check of
-  // the transcription. Zone 3e of 2B keeps its second reading from 100 ft², zone 3r of 2C ends at −2.4, not −2.3.
+  // the copy. Zone 3e of 2B keeps its second reading from 100 ft², zone 3r of 2C ends at −2.4, not −2.3.
   const stepped = (['30.3-2B', '30.3-2C', '30.3-2E', '30.3-2G'] as const).flatMap((id) =>
     roofFiguresOf716[id].zones.flatMap((zone) => [0.5, 0.8].map((hOverB) => ({ id, zone, hOverB }))),
   );

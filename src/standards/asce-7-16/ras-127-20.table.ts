@@ -1,7 +1,7 @@
 /**
  * RAS 127-20, roof tile standard of the Florida high-velocity hurricane zone, Tables 1 to 12: ASD pressures computed
  * there from ASCE/SEI 7-16 at 175 mph, enclosed, Kd 0.85, Kzt 1, small area. Published (code development copy of 2020,
- * as transcribed in a public repository).
+ * as copied in a public repository).
  */
 import type { Exposure, RoofShape } from '../asce-7-curves/edition.ts';
 

@@ -79,7 +79,7 @@ describe('a (GCp) curve', () => {
   });
   test('known from one copy only, says so', () => {
     const trace: Trace = [];
-    gcpOn(curve('one transcription', [10, -3]), 'figure', A, trace);
+    gcpOn(curve('one copy', [10, -3]), 'figure', A, trace);
     expect(trace[0]).toMatchObject({ kind: 'note' });
   });
 });

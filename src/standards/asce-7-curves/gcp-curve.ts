@@ -9,7 +9,7 @@ import { figure as printed } from '../../trace/print.ts';
 import { note, type Trace, taken } from '../../trace/step.ts';
 
 /** How the numbers of a curve were seen: read off the standard or its reproduction, in one copy only, recalled. */
-export type CurveOrigin = 'published' | 'one transcription' | 'memory';
+export type CurveOrigin = 'published' | 'one copy' | 'memory';
 
 /** Area in square feet, coefficient. */
 export type CurvePoint = readonly [area: number, coefficient: number];
@@ -115,8 +115,7 @@ function between(from: CurvePoint, to: CurvePoint, cites: string, A: SqFt, trace
 }
 
 function noteOrigin(of: GcpCurve, cites: string, trace: Trace): void {
-  if (of.origin === 'one transcription')
-    note(trace, cites, 'curve known from one transcription of the figure');
+  if (of.origin === 'one copy') note(trace, cites, 'curve known from one copy of the figure');
   if (of.origin === 'memory') note(trace, cites, 'curve recalled, not seen on the page');
   if (of.doubt) note(trace, cites, of.doubt);
 }

@@ -22,7 +22,7 @@ export const monoslopeTo10Plan: ZonePlan = {
     rest('1'),
   ],
   reading:
-    "Fig. 30.3-5A: zone 3' is taken 4a long along the high edge and 2a deep. Its direction rests on one transcription, not on the page.",
+    "Fig. 30.3-5A: zone 3' is taken 4a long along the high edge and 2a deep. Its direction rests on one copy, not on the page.",
 };
 
 /** Fig. 30.3-5B, monoslope over 10 to 30 degrees. From memory, medium to low confidence. */

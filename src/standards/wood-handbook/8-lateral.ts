@@ -8,7 +8,7 @@ import { clause, needs, oneOf } from '../../trace/clause.ts';
 import { equation } from '../../trace/equation.ts';
 import { refuse } from '../../trace/refusal.ts';
 
-/** Table 8-4, published (public transcription). */
+/** Table 8-4, published (public copy). */
 export const lateralCoefficients = [
   { wood: 'softwood', from: 0.29, to: 0.42, nail: 50.04, screw: 23.17, lag: 23.3, origin: 'published' },
   { wood: 'softwood', from: 0.43, to: 0.47, nail: 62.55, screw: 29.79, lag: 26.34, origin: 'published' },

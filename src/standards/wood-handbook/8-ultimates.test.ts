@@ -65,7 +65,7 @@ describe('ultimate withdrawal, Wood Handbook chapter 8', () => {
   });
 });
 
-describe('lateral tables (published, transcribed)', () => {
+describe('lateral tables (published, copied)', () => {
   test.each([
     ['hardwood', 0.33, 0.47, 50.04, 23.17, 26.34],
     ['hardwood', 0.57, 0.74, 94.52, 44.13, 34.13],
