@@ -42,7 +42,7 @@ const gutter = z.strictObject({
   bracketSpacing: lengthFrom(3, 48).prefault('24 in'),
 });
 const pipe = z.strictObject({
-  plane: z.string(),
+  plane: z.string().min(1).max(60),
   diameter: lengthText(24),
   count: z.int().min(1).max(1000).default(1),
 });
