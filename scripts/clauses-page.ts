@@ -11,7 +11,7 @@ export function clausesPage(clauses: readonly AnyClause['about'][]): string {
     ([folder, list]) =>
       `## ${folder}\n\n| clause | gives | cited as | takes |\n|---|---|---|---|\n${list.map(row).join('\n')}\n`,
   );
-  return `# Clauses\n\nMade from the code by \`npm run clauses\`; ${clauses.length} clauses. Evaluate one with \`npx deckbite clause ID name=value ...\`.\n\n${parts.join('\n')}`;
+  return `# Clauses\n\nMade from the code by \`npm run docs\`; ${clauses.length} clauses. Evaluate one with \`npx deckbite clause ID name=value ...\`.\n\n${parts.join('\n')}`;
 }
 
 const cell = (text: string): string => text.replaceAll('|', '\\|');

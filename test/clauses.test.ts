@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { clausesPage } from '../scripts/clauses-page.ts';
+import { jsonSchema, schemaNames } from '../src/answer/schemas.ts';
 import { allClauses } from '../src/standards/all-clauses.ts';
 import type { ClauseInput } from '../src/trace/clause.ts';
 import { isRefusal } from '../src/trace/refusal.ts';
@@ -76,6 +77,12 @@ test('no clause of an edition is missing from its list', () => {
     .filter((id) => !listed.has(id));
   expect(missing).toEqual([]);
 });
+
+for (const name of schemaNames)
+  test(`docs/schemas/${name}.schema.json is the schema of today`, () => {
+    const written = readFileSync(new URL(`../docs/schemas/${name}.schema.json`, import.meta.url), 'utf8');
+    expect(JSON.parse(written)).toEqual(JSON.parse(JSON.stringify(jsonSchema(name))));
+  });
 
 test('docs/clauses.md is the list of today', () => {
   expect(readFileSync(new URL('../docs/clauses.md', import.meta.url), 'utf8')).toBe(
