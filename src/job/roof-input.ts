@@ -33,11 +33,9 @@ const outline = z
   .min(3, { error: 'an outline has at least three corners' })
   .max(MOST_CORNERS);
 
-const planId = z
-  .string()
-  .regex(/^[a-z0-9][a-z0-9 -]{0,30}$/, {
-    error: 'must be a short name of small letters, digits, space and dash, for example "south 2"',
-  });
+const planId = z.string().regex(/^[a-z0-9][a-z0-9 -]{0,30}$/, {
+  error: 'must be a short name of small letters, digits, space and dash, for example "south 2"',
+});
 
 const opening = z.strictObject({
   name: z.string().min(1).max(60),
