@@ -164,6 +164,16 @@ describe('head over sheet', () => {
     );
     expect(half).toBeCloseTo((round as number) / 2, 9);
   });
+  test('a washer too thin for the sheet does not count; the head alone does', () => {
+    // A 0.04 in washer counts on sheet up to 0.027 in, not on 22 gauge: 1.5 · 0.0299 · 0.384 · 65000 / 3.
+    const value = pullOverCapacity(
+      item('screw', 'PW10-150K'),
+      panel(0.0299, 'normal', 65_000),
+      false,
+      asd,
+    )?.value;
+    expect(value).toBeCloseTo((1.5 * 0.0299 * 0.384 * 65_000) / 3, 6);
+  });
   test('grade 80 counts 61.5 ksi, not 82', () => {
     const [full, reduced] = [
       ['normal', 82_000],

@@ -3,7 +3,7 @@ import type { BuildUp, SheetPly } from '../connections/ply.ts';
 import { inch, psi } from '../quantities/quantity.ts';
 import type { Screw } from '../shelf/item.ts';
 import { isRefusal, type Outcome, refusalText } from '../trace/refusal.ts';
-import type { Trace } from '../trace/step.ts';
+import { note, type Trace } from '../trace/step.ts';
 import type { LinkContext } from './link-context.ts';
 import { ownTestCapacity } from './own-test.ts';
 import { designStrength } from './sheet-strength.ts';
@@ -54,18 +54,8 @@ function byEquation(
   if (top.family === 'steel') {
     const Fu = designStrength(top, context, trace);
     if (typeof Fu !== 'number') return Fu.because;
-    const washer = screw.washer;
-    const values = {
-      bearing: washer ? ('domed washer' as const) : ('head alone' as const),
-      d: inch(screw.diameter),
-      dh: inch(screw.head.bearingDiameter),
-      t1: inch(t1),
-      Fu1: psi(Fu),
-      pull: oneSided ? ('one side' as const) : ('all round' as const),
-      ...(washer ? { dw: inch(washer.metalDiameter), tw: inch(washer.metalThickness) } : {}),
-    };
     return {
-      value: context.steel.pullOver(values, context.method, trace),
+      value: overSteel(screw, t1, Fu, oneSided, context, trace),
       cites: `${context.steel.name} J4.4.2`,
     };
   }
@@ -84,4 +74,29 @@ function byEquation(
     };
   }
   return `no standard here covers ${top.family} sheet pulling over a head; it needs an own test`;
+}
+
+/** Under the washer where its metal is thick enough to count on this sheet; else under the head alone. */
+function overSteel(
+  screw: Screw,
+  t1: number,
+  Fu: number,
+  oneSided: boolean,
+  { steel, method }: LinkContext,
+  trace: Trace | undefined,
+): Outcome<number> {
+  const common = {
+    d: inch(screw.diameter),
+    dh: inch(screw.head.bearingDiameter),
+    t1: inch(t1),
+    Fu1: psi(Fu),
+    pull: oneSided ? ('one side' as const) : ('all round' as const),
+  };
+  if (screw.washer) {
+    const washer = { dw: inch(screw.washer.metalDiameter), tw: inch(screw.washer.metalThickness) };
+    const under = steel.pullOver({ bearing: 'domed washer', ...common, ...washer }, method, trace);
+    if (!isRefusal(under) || under.input !== 'tw') return under;
+    note(trace, under.clause, `${refusalText(under)}; the head alone is counted`);
+  }
+  return steel.pullOver({ bearing: 'head alone', ...common }, method, trace);
 }
