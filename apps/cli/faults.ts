@@ -4,13 +4,18 @@ import { ink, printable } from './terminal.ts';
 
 export const BAD_INPUT = 3;
 
+/** A person mends a screenful at a time; a hostile document may hold hundreds of thousands. */
+const MOST_SHOWN = 50;
+
 export function reportFaults(what: string, faults: readonly Fault[]): number {
   const red = ink('red', process.stderr);
   process.stderr.write(
     `${red(`${what}: ${faults.length} fault${faults.length === 1 ? '' : 's'}, nothing done.`)}\n`,
   );
-  for (const fault of faults)
+  for (const fault of faults.slice(0, MOST_SHOWN))
     process.stderr.write(`  ${printable(fault.path)}  ${printable(fault.message)}\n`);
+  if (faults.length > MOST_SHOWN)
+    process.stderr.write(`  and ${faults.length - MOST_SHOWN} more; mend these first\n`);
   return BAD_INPUT;
 }
 

@@ -60,7 +60,6 @@ export const enPath = {
   coating: 'coating',
   colour: 'colour',
   seamHeight: 'seam height',
-  ribHeight: 'rib height',
   ribSpacing: 'rib spacing',
   longestSheet: 'longest sheet',
   startOffset: 'first run cut by',
@@ -95,5 +94,4 @@ export const enPath = {
   item: 'item',
   because: 'because',
   fasteners: 'fasteners',
-  trims: 'trims',
 } as const;

@@ -62,7 +62,6 @@ export const esPath: Words['path'] = {
   coating: 'recubrimiento',
   colour: 'color',
   seamHeight: 'altura de junta',
-  ribHeight: 'altura de costilla',
   ribSpacing: 'separación de costillas',
   longestSheet: 'lámina más larga',
   startOffset: 'primera hilada cortada',
@@ -97,5 +96,4 @@ export const esPath: Words['path'] = {
   item: 'artículo',
   because: 'porque',
   fasteners: 'fijaciones',
-  trims: 'remates',
 };
