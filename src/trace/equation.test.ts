@@ -25,6 +25,22 @@ describe('equation', () => {
     );
   });
 
+  test('gives the same bits walked and compiled', () => {
+    const law = equation({
+      clause: 'test',
+      gives: 'y',
+      unit: '1',
+      from: { a: '1', b: '1' },
+      is: 'sqrt(a) * b ^ 0.18 + min(a, b) / 3 - exp(-a) * log10(b)',
+    });
+    const values = Array.from({ length: 200 }, (_, i) =>
+      law({ a: 1.1 + (i % 7) / 3, b: 2.3 + (i % 7) / 7 } as never),
+    );
+    values.forEach((value, i) => {
+      expect(Object.is(value, values[i % 7])).toBe(true);
+    });
+  });
+
   test('records nothing when nobody asks', () => {
     expect(pull({ t: inch(1), d: inch(1), F: psi(1) })).toBe(0.85);
   });
