@@ -17,6 +17,28 @@ export const commands = {
   deckbite solve demo/a-boathouse.json --out out/a
 `,
   },
+  ask: {
+    line: 'ask JOB           what to ask next: the unknowns that change the answer, most decisive first',
+    text: `deckbite ask JOB [--shelf FILE] [--json]
+
+  Tries every unknown of the job (asked, assumed, or left out although something hangs on it) over its
+  plausible values and ranks the questions by what they move: verdicts, items, spacings, price. Tells
+  which need not be asked, and the one order that serves whatever the answer is.
+
+  Leaves 0 when nothing needs asking, 2 when questions remain, 3 when the input is bad.
+`,
+  },
+  margins: {
+    line: 'margins JOB       what would break it: wind speed, spacing, thicknesses at which each line ends',
+    text: `deckbite margins JOB [--shelf FILE] [--json]
+
+  For each line of the schedule, item and spacing held: between which wind speeds, spacings, thicknesses
+  of support and panel it holds, to half a percent, and what decides beyond; where it does not hold, the
+  value at which it would start to, or why there is none.
+
+  Leaves 0, or 3 when the input is bad.
+`,
+  },
   clause: {
     line: 'clause [ID ...]   the clauses of the standards; with values, one of them worked out',
     text: `deckbite clause                        lists every clause, one a line

@@ -37,6 +37,10 @@ function load(name: keyof typeof commands): Promise<Command> {
       return import('./schema.ts');
     case 'demo':
       return import('./demo.ts');
+    case 'ask':
+      return import('./ask.ts');
+    case 'margins':
+      return import('./margins.ts');
   }
 }
 
