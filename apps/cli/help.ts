@@ -52,6 +52,17 @@ deckbite clause ID name=value ...      works it out and prints the steps
   Leaves 0 with a value, 2 when the clause refuses (outside its limits), 3 when the input is bad.
 `,
   },
+  designation: {
+    line: 'designation TEXT  what a written description of a screw, nail or rivet says, piece by piece',
+    text: `deckbite designation TEXT [--json]
+
+  Reads one description as the trade writes it: every field with the piece of text it was read from and
+  what it means, then what is in doubt, then the words not understood.
+  deckbite designation "12-14 x 1 1/2 HWH SDS #3 w/ washer"
+
+  Leaves 0 when all was read without doubt, 2 with doubts or words not understood, 3 when nothing was read.
+`,
+  },
   schema: {
     line: 'schema [NAME]     the JSON Schema of job, shelf or result',
     text: `deckbite schema [job|shelf|result]

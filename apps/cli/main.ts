@@ -37,6 +37,8 @@ function load(name: keyof typeof commands): Promise<Command> {
       return import('./schema.ts');
     case 'demo':
       return import('./demo.ts');
+    case 'designation':
+      return import('./designation.ts');
     case 'ask':
       return import('./ask.ts');
     case 'margins':
