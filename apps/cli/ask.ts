@@ -28,7 +28,11 @@ function textOf(report: AskReport): string {
   const blocks = [
     [
       state,
-      `With every unknown at its value marked *: ${counted(reference.count)}; order ${money(reference.price)} ${currency}`,
+      ...(questions.length === 0
+        ? []
+        : [
+            `With every unknown at its value marked *: ${counted(reference.count)}; order ${money(reference.price)} ${currency}`,
+          ]),
     ],
     ...questions.map(questionLines),
     needNotBeAsked.length === 0
@@ -119,7 +123,9 @@ function robustLines(robust: Robust, values: number): string[] {
   const short = robust.count.fallsShort + robust.count.unproven;
   return [
     `   ${whole}: ${money(price)}, ${money(overCheapest)} over the cheapest${short > 0 ? `; ${counted(robust.count)} for reasons beside this question` : ''}`,
-    ...beyond.map((name) => `   no choice of fasteners mends ${printable(name)}`),
+    ...(beyond.length === 0
+      ? []
+      : [`   no choice of fasteners mends: ${beyond.map((name) => printable(name)).join(' / ')}`]),
   ];
 }
 

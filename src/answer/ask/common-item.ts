@@ -62,7 +62,7 @@ function cheapest(items: readonly (Screw | Rivet)[], views: readonly View[]): Fi
   return best?.fixed;
 }
 
-/** In the measure items are chosen by, so that no outcome's own choice is dearer than the common one. */
+/** In the measure items are chosen by: pieces and the setting of them. */
 function costOf(item: Screw | Rivet, lines: readonly ScheduleLine[], { choice, where }: View): number {
   return where.reduce(
     (sum, at, i) =>

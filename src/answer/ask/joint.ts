@@ -47,7 +47,7 @@ export function jointRobust(
 
 export const namedOf = ({ unknown, solved }: Trial): Named[] =>
   solved.flatMap((one, value) =>
-    one.ok ? [{ name: `${unknown.path}: ${unknown.values[value]?.text}`, outcome: one.value }] : [],
+    one.ok ? [{ name: unknown.values[value]?.text ?? '', outcome: one.value }] : [],
   );
 
 function worstServed({ unknown, solved }: Trial, served: readonly Named[]): number {

@@ -89,7 +89,7 @@ export const siteRanges: readonly PlausibleRange[] = [
   },
   {
     path: 'roof.highestPoint',
-    serves: always,
+    serves: ({ roof }) => roof.form === 'planes',
     values: texts('16 ft', '20 ft', '26 ft', '34 ft', '44 ft'),
     usual: 1,
     source: 'houses, barns and halls of one and two floors',

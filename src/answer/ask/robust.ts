@@ -16,17 +16,25 @@ export interface RobustItem {
   readonly zones: readonly { readonly zone: string; readonly spacing_in: number; readonly each: number }[];
 }
 
+/** An outcome the specification serves. */
+export interface Served {
+  readonly name: string;
+  /** Of this specification there, and of the order that could do once it is known: the cheaper of this and the one chosen there. */
+  readonly price: number;
+  readonly priceOnceKnown: number;
+}
+
 export type Robust =
   | {
       readonly found: true;
       readonly items: readonly RobustItem[];
       /** The dearest order of this specification over the outcomes; they differ only where zones do. */
       readonly price: number;
-      /** Over the cheapest of the outcomes it serves. */
+      /** Over the cheapest order that could do once the answer is known. */
       readonly overCheapest: number;
       readonly count: VerdictCount;
-      /** Names of the outcomes it serves, and of those that no fastener mends. */
-      readonly serves: readonly string[];
+      readonly serves: readonly Served[];
+      /** Names of the outcomes that no choice of fasteners makes as sound as the others. */
       readonly beyond: readonly string[];
     }
   | { readonly found: false; readonly because: string };
@@ -60,13 +68,17 @@ export function robustOver(tries: readonly Named[], variations: Variations): Rob
     variations.outcome(choicesOf(fixed, outcome, at), outcome.design),
   );
   const price = Math.max(...laid.map((one) => one.price));
+  const served = serves.map(({ name, outcome }, at): Served => {
+    const own = laid[at]?.price ?? price;
+    return { name, price: own, priceOnceKnown: Math.min(own, outcome.price) };
+  });
   return {
     found: true,
     items: fixed.map((one, index) => itemOf(one, index, first)),
     price,
-    overCheapest: price - Math.min(...outcomes.map((one) => one.price)),
+    overCheapest: price - Math.min(...served.map(({ priceOnceKnown }) => priceOnceKnown)),
     count: laid.map(({ count }) => count).reduce(worse),
-    serves: serves.map(({ name }) => name),
+    serves: served,
     beyond,
   };
 }

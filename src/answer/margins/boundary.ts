@@ -16,8 +16,11 @@ export type Margin =
       /** Once it stops it does not hold again farther on, at any step walked. */
       readonly steady: boolean;
     }
-  /** It does not hold; it starts to at this value, the first met going the way that eases it, then the other way. */
-  | { readonly kind: 'starts'; readonly value: number }
+  /**
+   * It does not hold; it starts to at this value, the first met going the way that eases it, then the other way.
+   * Coming from below, what is larger holds; coming from above, what is smaller.
+   */
+  | { readonly kind: 'starts'; readonly value: number; readonly from: 'above' | 'below' }
   /** It holds at no value tried, or nothing of it depends on the quantity; `judged` is then the margin of the links that can be judged. */
   | { readonly kind: 'none'; readonly because: string; readonly judged?: Margin };
 
@@ -55,7 +58,7 @@ function marginBy(quantity: Quantity, holds: Holds): Margin {
   const up = walk(quantity, 'up');
   const down = walk(quantity, 'down');
   if (!enters(here, [...up, ...down].map(at)))
-    return { kind: 'none', because: `it does not enter: ${whyNot(here)}` };
+    return { kind: 'none', because: 'no link of the line depends on it' };
   if (holds(here)) {
     const [least, most] = [down, up].map((values) => stop(present, values, at, holds));
     return {
@@ -67,7 +70,7 @@ function marginBy(quantity: Quantity, holds: Holds): Margin {
   }
   const [first, second] = eases === 'up' ? [up, down] : [down, up];
   const value = start(present, first, at, holds) ?? start(present, second, at, holds);
-  if (value !== undefined) return { kind: 'starts', value };
+  if (value !== undefined) return { kind: 'starts', value, from: value > present ? 'below' : 'above' };
   return { kind: 'none', because: `at no value tried; as it stands: ${whyNot(here)}` };
 }
 
@@ -135,5 +138,4 @@ export function decisive(line: ScheduleLine): string {
   return check.ratio === undefined && because !== undefined ? `${link}: ${because}` : link;
 }
 
-const whyNot = (line: ScheduleLine): string =>
-  holds(line) ? 'no link of the line depends on it' : (line.noLoad ?? decisive(line));
+const whyNot = (line: ScheduleLine): string => line.noLoad ?? decisive(line);
