@@ -57,7 +57,7 @@ export const points: readonly Row[] = [
     'sharp point|sharp pt|sharp|needle point|needle|piercing point|self piercing|punta aguda|punta de aguja|punta fina',
     of('pointForm', 'sharp', 'sharp point: pierces, does not drill', { kind: 'screw' }),
   ],
-  ['gimlet point|gimlet', of('pointForm', 'gimlet', 'gimlet point', { kind: 'screw' })],
+  ['gimlet point|gimlet|type a', of('pointForm', 'gimlet', 'gimlet point', { kind: 'screw' })],
   ['chip free point|chip free', of('pointForm', 'chip-free', 'point that makes no chips', { kind: 'screw' })],
 ];
 

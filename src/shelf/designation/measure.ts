@@ -29,12 +29,13 @@ export function numberOf(number: string): number {
   return Number(number.replace(',', '.'));
 }
 
-/** Whether a fraction is one that rules and drills have: 1/2, 3/4 ... 63/64, less than one. */
+/** Whether a fraction is as rules and drills show it: 1/2, 3/4 ... 63/64, less than one and in lowest terms. */
 export function isRuleFraction(number: string): boolean {
   const parts = /(\d+)\s?\/\s?(\d+)$/.exec(number);
   if (!parts) return true;
   const bottom = Number(parts[2]);
-  return [2, 4, 8, 16, 32, 64].includes(bottom) && Number(parts[1]) > 0 && Number(parts[1]) < bottom;
+  const top = Number(parts[1]);
+  return [2, 4, 8, 16, 32, 64].includes(bottom) && top % 2 === 1 && top < bottom;
 }
 
 /** Centimetres become millimetres here, so that only two units go on. */

@@ -35,8 +35,9 @@ const signs: Readonly<Record<string, string>> = {
 function plain(character: string): string {
   const sign = signs[character];
   if (sign !== undefined) return sign;
-  return character
-    .normalize('NFKD')
+  const spelled = character.normalize('NFKD');
+  // Some single signs spell whole sentences; a fraction needs no more than five characters.
+  return (spelled.length > 6 ? character : spelled)
     .replace(/\u2044/g, '/')
     .replace(/\p{M}/gu, '')
     .toLowerCase()

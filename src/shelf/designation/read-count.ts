@@ -55,7 +55,7 @@ const dashed = new RegExp(
   String.raw`^\s*(${NUMBER})(?:\s+-\s*|\s*-\s+|\s*[:@]\s*|-(?=\d{1,2}-(?:[89]|[1-9]\d)(?![\d/]|\s?\/|\s\d)))${SIZE}`,
   'd',
 );
-const bare = new RegExp(String.raw`^\s*(${NUMBER})(?:\s+x)?\s+(?:of\s+|de\s+)?${SIZE}`, 'd');
+const bare = new RegExp(String.raw`^\s*(${NUMBER})(?:\s*x)?\s+(?:of\s+|de\s+)?${SIZE}`, 'd');
 const plural = new RegExp(
   String.raw`^\s*(${NUMBER})\s+(?=(?:[a-z]+\s+){0,2}(?:screws|nails|rivets|bolts|tornillos|pijas|clavos|remaches|pernos)(?![a-z]).*\d)`,
   'd',
@@ -71,10 +71,16 @@ export function readCount(draft: Draft): void {
     const count = Number(match[1].replaceAll(',', ''));
     if (count <= 24 && belongsToSize(draft, match, pattern === bare)) continue;
     enterCount(draft, count, 'pieces', match);
-    if (count <= 24 && pattern === dashed && !/\s/.test(match[0].trim()))
+    if (count <= 24 && mayBeSize(draft, match, pattern === bare))
       doubt(draft, `"${match[1]}" in front is taken as a count; it may belong to the size`);
     return;
   }
+}
+
+/** "10-10-16 x 1" and "10 16 x 1": the first number may be a count or a size. */
+function mayBeSize(draft: Draft, match: RegExpExecArray, isBare: boolean): boolean {
+  const rest = draft.text.slice(match.index + match[0].length);
+  return isBare ? /^\d{1,2}\s?x/.test(rest) : /^\s*\d+-$/.test(match[0]);
 }
 
 /** "2 1/4 x 3" may be one number, and "10 - 13 x 1" is number 10 with 13 threads: the size reader decides. */

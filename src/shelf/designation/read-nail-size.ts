@@ -93,6 +93,6 @@ function pennyDoubt(penny: number, shank: string | undefined, type: string | und
   const sheathing =
     penny === 8 ? 'roof sheathing ring shank 0.113 x 2 3/8, or 0.131 x 2 1/2 as a common nail' : '';
   if (shank === 'ring' && sheathing)
-    return `"${penny}d" ring shank: ${sheathing}; diameter and length are not said`;
-  return `"${penny}d": the type is not said${kinds.length > 0 ? ` (${kinds.join(', ')})` : ''}; diameter and length are not taken`;
+    return `"${penny}d" ring shank: ${sheathing}; the size is not fixed by it`;
+  return `"${penny}d": the type is not said${kinds.length > 0 ? ` (${kinds.join(', ')})` : ''}; the size is not fixed by it`;
 }

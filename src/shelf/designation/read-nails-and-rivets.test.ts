@@ -32,6 +32,7 @@ const families: Readonly<Record<string, string>> = {
     8d common ring shank | nail | 8d; type=common; diameterName=8d; diameter_in=.131; 2.5in; shank=ring
     8d | nail | 8d; ?type is not said
     16d nails | nail | 16d; ?type is not said
+    3d x 1-1/4 nail | nail | 3d; 1.25in; ?type is not said
     6d cooler | nail | 6d; type=cooler; ?stand in no table
     99d common | nail | type=common; ?2d to 60d
     clavo 8d común | nail | 8d; type=common; diameterName=8d; diameter_in=.131; 2.5in`,

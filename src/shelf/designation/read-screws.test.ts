@@ -166,6 +166,8 @@ const families: Readonly<Record<string, string>> = {
     10-13 x 1 needle point | screw | #10; 13tpi; 1in; point=sharp
     10-12 x 1 type AB | screw | #10; 12tpi; 1in; point=gimlet
     10-12 x 1 AB | screw | #10; 12tpi; 1in; point=gimlet
+    10-12 x 1 type A | screw | #10; 12tpi; 1in; point=gimlet
+    10-12 x 1 type B | screw | #10; 12tpi; 1in; ~B
     10-12 x 1 gimlet point | screw | #10; 12tpi; 1in; point=gimlet
     10-16 x 1 BSD | screw | #10; 16tpi; 1in; thread=spaced
     12-24 x 1 CSD | screw | #12; 24tpi; 1in; thread=machine
@@ -188,6 +190,7 @@ const families: Readonly<Record<string, string>> = {
     10-13 x 1 PH2 cross recess | screw | #10; 13tpi; 1in; drive=No. 2 cross recess bit
     10-13 x 1 #2 cross recess | screw | #10; 13tpi; 1in; drive=No. 2 cross recess bit
     10-13 x 1 PZ2 | screw | #10; 13tpi; 1in; drive=No. 2 cross recess Z bit
+    10-13 x 1 pancake #2 sq. dr. | screw | #10; 13tpi; 1in; head=pancake; drive=No. 2 square bit
     10-13 x 1 slotted | screw | #10; 13tpi; 1in; drive=slotted
     12-14 x 1 3/8 hex | screw | #12; 14tpi; 1.375in; head=hex
     12-14 x 1", 3/8 hex | screw | #12; 14tpi; 1in; drive=3/8 in hex socket
@@ -209,6 +212,10 @@ const families: Readonly<Record<string, string>> = {
     12-14 x 2 HWH w/ domed stainless washer | screw | #12; 14tpi; 2in; head=hex washer; washer=washer; shape=domed; wmetal=stainless
     12-14 x 1 HWH SS bonded washer | screw | #12; 14tpi; 1in; head=hex washer; washer=bonded; wmetal=stainless; ?the metal is taken as the washer's
     5.5 x 25 mm HWH w/ 16 mm washer | screw | d 5.5mm; 25mm; head=hex washer; washer=washer; wd=0.6299212598425197
+    14-10 x 2 T17 HWH w/ bonded washer 304 | screw | #14; 10tpi; 2in; point=type 17; head=hex washer; washer=bonded; metal=stainless 304
+    12-14 x 1-1/2" HWH w/bond seal washer | screw | #12; 14tpi; 1.5in; head=hex washer; washer=bonded
+    1/4-14 x 7/8" HWH w/ 9/16" EPDM | screw | 1/4; 14tpi; .875in; head=hex washer; washer=bonded; wd=.5625; rubber=EPDM
+    M5.5 x 25mm x 16mm washer | screw | d 5.5mm; 25mm; washer=washer; ~16mm
     10-16 x 1 HWH w/o washer | screw | #10; 16tpi; 1in; head=hex washer; washer=none
     10-16 x 1 HWH no washer | screw | #10; 16tpi; 1in; head=hex washer; washer=none`,
   'metals, coatings and colours': `
@@ -278,6 +285,10 @@ const families: Readonly<Record<string, string>> = {
     12 10-16 x 1 | screw | n=12; of=pieces; #10; 16tpi; 1in
     500 screws 10-16 x 1 | screw | n=500; of=pieces; #10; 16tpi; 1in
     250 wood screws #9 x 1 1/2 | screw | n=250; of=pieces; #9; 1.5in; duty=wood
+    2x 10-16 x 1 | screw | n=2; of=pieces; #10; 16tpi; 1in
+    10-16 x 1 - 500 pcs | screw | n=500; of=pieces; #10; 16tpi; 1in
+    10-16 x 1, 5 boxes | screw | n=5; of=boxes; #10; 16tpi; 1in
+    10-16 x 1 (500/box) | screw | #10; 16tpi; 1in; ~500/box
     50 M5.5x25 | screw | n=50; of=pieces; d 5.5mm; 25mm
     10-10-16 x 1 | screw | n=10; of=pieces; #10; 16tpi; 1in; ?may belong to the size
     2 1/4 x 3 lag | screw | n=2; 1/4; 3in; duty=lag; ?cannot be a diameter`,
@@ -324,7 +335,12 @@ const families: Readonly<Record<string, string>> = {
     12-14 x 99 | screw | #12; 14tpi; ?neither is taken; ?no possible length
     1/0-14 x 1 | screw | 14tpi; 1in; ?no possible diameter
     10-16 x -1 | screw | #10; 16tpi; ~-1; ?never less than nothing
-    10-16 x 3/7 | screw | #10; 16tpi; length_in=0.42857142857142855; ?no fraction of a rule
+    10-16 x 3/7 | screw | #10; 16tpi; length_in=0.42857142857142855; ?no fraction as a rule shows it
+    10 16 x 1 | screw | n=10; of=pieces; diameterName=#16; diameter_in=.268; 1in; ?may belong to the size
+    10/16 x 1 | screw | 5/8; 1in; ?no fraction as a rule shows it
+    10-16 x 1 not painted | screw | #10; 16tpi; 1in; ~not painted; ?says what it is not
+    10-16 x 1 non-galv | screw | #10; 16tpi; 1in; ~non-galv; ?says what it is not
+    1/4x20 bolt | bolt | 1/4; 20in; ?inches are taken
     1e999 x 1 | unknown | ~1e999; ~1
     99999999999999 x 1 | unknown | ~99999999999999; ~1
     10-16 x 1 blorfex | screw | #10; 16tpi; 1in; ~blorfex

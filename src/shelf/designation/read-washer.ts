@@ -7,17 +7,17 @@ const WITHOUT =
   /(?:(?<![a-z])(?:w\/\s?o|without|no|sin)\s+)(?:epdm |bonded |rubber )?(?:washers?|rondanas?|arandelas?)(?![a-z])/d;
 const METAL =
   'stainless 304|stainless 316|stainless 410|304 ss|316 ss|ss|stainless|galvanized steel|galvanized|galv|aluminium-zinc coated steel|aluminium|aluminum|carbon steel|bi-metal 304|copper|zinc|brass';
-const INNER = String.raw`(?:(?:bonded|epdm|neoprene|neopreno|sealing|seal|rubber|domed|flat|metal|all|and|with|od|${METAL})[\s/-]+)`;
+const INNER = String.raw`(?:(?:bonded|bond|epdm|neoprene|neopreno|sealing|seal|rubber|domed|flat|metal|all|and|with|od|${METAL})[\s/-]+)`;
 const NOUN = String.raw`(?<!(?:hex|round)[\s-]{0,3})(?:washers?|rondanas?|arandelas?)(?![a-z])(?!\s*(?:head|hd|face))`;
 const AFTER_NOUN = String.raw`(?:\s*(?:de|of)?\s*(?:epdm|neopreno|neoprene|goma|hule))?`;
 const THICK = String.raw`(?:\s*x\s*(\d?\.\d{1,20})\s*in thick)?`;
 /** Groups: with; size before: number, unit; words; size after: number, unit; thickness. */
 const washer = new RegExp(
-  String.raw`(${WITH})?(?:(?<![\d./]|x\s?|[a-z])${MEASURE}\s*(?:od|dia\.?)?\s*)?(${INNER}{0,8})${NOUN}${AFTER_NOUN}(?:\s*(?:de\s*)?(?<=\s)${MEASURE}(?!\s?x(?!\s*\d?\.\d+ in thick)|\s*hex)${THICK})?`,
+  String.raw`(${WITH})?(?:(?<![\d./]|x\s?|[a-z])${MEASURE}\s*(?:od|dia\.?)?\s*)?(${INNER}{0,8})${NOUN}${AFTER_NOUN}(?:\s*(?:de\s*)?(?<=\s)(?!304|316|410)${MEASURE}(?!\s?x(?!\s*\d?\.\d+ in thick)|\s*hex)${THICK})?`,
   'd',
 );
 const rubberAlone = new RegExp(
-  String.raw`${WITH}?(?:bonded\s+)?(?:epdm|neoprene|neopreno|bonded)(?:\s+(?:gasket|seal|empaque))?(?![a-z])`,
+  String.raw`(${WITH})?(?:(?<![\d./]|x\s?|[a-z])${MEASURE}\s*(?:od|dia\.?)?\s*)?(?:bonded\s+)?(?:epdm|neoprene|neopreno|bonded)(?:\s+(?:gasket|seal|empaque))?(?![a-z])`,
   'd',
 );
 
@@ -76,7 +76,7 @@ function readSize(draft: Draft, match: RegExpExecArray): void {
 
 function readWords(draft: Draft, written: string, span: Span): void {
   const rubber = /epdm|neopren[eo]|goma|hule|rubber/.exec(written)?.[0];
-  const bonded = rubber !== undefined || /bonded|seal/.test(written);
+  const bonded = rubber !== undefined || /bond|seal/.test(written);
   if (/all[\s-]metal/.test(written)) {
     put(draft, 'washer', 'metal', span, 'a washer of metal without rubber');
     put(draft, 'washerRubber', 'none', span, 'no rubber');

@@ -55,10 +55,24 @@ export function readWords(draft: Draft, hints: KindHints): void {
     const sense = senseIn(draft, match[0]);
     if (!sense) continue;
     const span: Span = [match.index, match.index + match[0].length];
+    const negation = NEGATION.exec(draft.text.slice(0, match.index));
+    if (negation) {
+      refuse(draft, [negation.index, span[1]]);
+      continue;
+    }
     enter(draft, sense, span);
     mask(draft, span);
     if (sense.kind) (sense.field ? hints.hinted : hints.said).add(sense.kind);
   }
+}
+
+const NEGATION = /(?<![a-z])(?:not|no|non|without|sin|w\/o)[\s-]+$/;
+
+/** "not painted" says what it is not: nothing can be entered for it. */
+function refuse(draft: Draft, span: Span): void {
+  doubt(draft, `"${piece(draft, span).text}" says what it is not; nothing is taken from it`);
+  draft.leftovers.push(piece(draft, span));
+  mask(draft, span);
 }
 
 function enter(draft: Draft, sense: Sense, span: Span): void {

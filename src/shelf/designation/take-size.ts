@@ -17,7 +17,7 @@ export function takeLength(draft: Draft, measure: Measure, span: Span): void {
         ? `${measure.value} mm = ${(measure.value / MM_PER_INCH).toFixed(3)} in long`
         : `${inchText(length)} in long`;
     put(draft, 'length_in', length, span, means);
-    if (!isRuleFraction(measure.text)) doubt(draft, `"${measure.text}" is no fraction of a rule`);
+    if (!isRuleFraction(measure.text)) doubt(draft, `"${measure.text}" is no fraction as a rule shows it`);
   } else doubt(draft, `"${measure.text}": no possible length`);
   mask(draft, span);
 }
@@ -39,7 +39,7 @@ export function takeDiameter(draft: Draft, measure: Measure, span: Span): void {
       span,
       metric ? `${measure.value} mm = ${diameter.toFixed(4)} in` : `${name} in`,
     );
-    if (!isRuleFraction(measure.text)) doubt(draft, `"${measure.text}" is no fraction of a rule`);
+    if (!isRuleFraction(measure.text)) doubt(draft, `"${measure.text}" is no fraction as a rule shows it`);
   } else doubt(draft, `"${measure.text}": no possible diameter`);
   mask(draft, span);
 }

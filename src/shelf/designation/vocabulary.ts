@@ -100,7 +100,7 @@ export const vocabulary: readonly Row[] = [
 
 /** Words that carry no meaning of their own here and may be passed over. */
 export const fillers: ReadonlySet<string> = new Set(
-  'x w with con c and y e of de del the a an for para in on en por by type tipo head heads hd cabeza point pt punta tip drive bit socket finish acabado colour color long lg largo length dia diam diameter nominal shank body each ea size no to'.split(
+  'x w with con c and y e of de del the a an for para in on en por by type tipo head heads hd cabeza point pt punta tip drive bit socket finish acabado colour color long lg largo length dia diam diameter nominal shank body each ea size to dr cab'.split(
     ' ',
   ),
 );
