@@ -74,7 +74,7 @@ function questionLines(one: RankedQuestion): string[] {
           `   a test is sufficient that allows ${one.wantedTest.map((row) => `${row.allowable_psf.toFixed(1)} psf at ${Number(row.spacing_in.toFixed(2))} in`).join(', ')}`,
         ]
       : []),
-    ...robustLines(one.robust, values.length),
+    ...robustLines(one.robust, values),
   ];
 }
 
@@ -115,19 +115,30 @@ function changes({ isReference, priceDifference = 0, items = [], verdicts = [], 
   return `   ${parts.length === 0 ? 'the same' : parts.join('; ')}`;
 }
 
-function robustLines(robust: Robust, values: number): string[] {
+function robustLines(robust: Robust, values: readonly ValueEffect[]): string[] {
   if (!robust.found) return [`   one order for all: none; ${robust.because}`];
   const { serves, beyond, price, overCheapest } = robust;
   const whole =
-    serves.length === values ? 'one order for all' : `one order for ${serves.length} of ${values}`;
+    serves.length === values.length
+      ? 'one order for all'
+      : `one order for ${serves.length} of ${values.length}`;
+  const cheaper = serves.filter((one) => one.price < (priceAt(values, one.name) ?? 0));
   const short = robust.count.fallsShort + robust.count.unproven;
   return [
     `   ${whole}: ${money(price)}, ${money(overCheapest)} over the cheapest${short > 0 ? `; ${counted(robust.count)} for reasons beside this question` : ''}`,
+    ...(cheaper.length === 0
+      ? []
+      : [
+          `   it costs less than what is chosen at: ${cheaper.map(({ name }) => printable(name)).join(' / ')}`,
+        ]),
     ...(beyond.length === 0
       ? []
       : [`   no choice of fasteners mends: ${beyond.map((name) => printable(name)).join(' / ')}`]),
   ];
 }
+
+const priceAt = (values: readonly ValueEffect[], text: string): number | undefined =>
+  values.find((value) => value.text === text)?.answer?.price;
 
 function jointLines({ corner, answer, robust, without }: NonNullable<AskReport['joint']>): string[] {
   return [
