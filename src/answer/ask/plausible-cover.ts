@@ -1,6 +1,6 @@
 /** Plausible ranges of the panel, its test and its clip, and of insulation. */
 import type { Job } from '../../job/job.ts';
-import type { PlausibleRange } from './plausible.ts';
+import type { PlausibleRange } from './plausible-range.ts';
 import { always, texts } from './texts.ts';
 
 type Metal = Job['panel']['metal'];

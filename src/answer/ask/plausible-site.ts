@@ -1,6 +1,6 @@
 /** Plausible ranges of the basis, the place and the wind. */
 import { codeYears, type Job } from '../../job/job.ts';
-import type { PlausibleRange } from './plausible.ts';
+import type { PlausibleRange } from './plausible-range.ts';
 import { always, texts } from './texts.ts';
 
 const byStandard = ({ wind }: Job): boolean => wind.by === 'standard';

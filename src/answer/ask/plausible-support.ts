@@ -2,7 +2,7 @@
 import type { SupportKind } from '../../job/cover-input.ts';
 import type { Job } from '../../job/job.ts';
 import type { Shelf } from '../../shelf/shelf.ts';
-import type { PlausibleRange, PlausibleValue } from './plausible.ts';
+import type { PlausibleRange, PlausibleValue } from './plausible-range.ts';
 import { texts } from './texts.ts';
 
 const on =

@@ -1,7 +1,7 @@
 /** What to ask next, as a document: questions ranked by how far the answer moves, and what need not be asked. */
 import type { VerdictCount } from '../answer.ts';
 import type { Moves } from './moves.ts';
-import type { PlausibleRange } from './plausible.ts';
+import type { PlausibleRange } from './plausible-range.ts';
 import type { Question } from './questions.ts';
 import type { Robust } from './robust.ts';
 import type { Unknown, WithoutRange } from './unknowns.ts';

@@ -1,5 +1,5 @@
 /** Values that are written into the document just as they are shown. */
-import type { PlausibleValue } from './plausible.ts';
+import type { PlausibleValue } from './plausible-range.ts';
 
 export const texts =
   (...list: readonly string[]) =>

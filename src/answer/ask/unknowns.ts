@@ -3,7 +3,8 @@ import type { Job } from '../../job/job.ts';
 import type { Shelf } from '../../shelf/shelf.ts';
 import { inputsOf } from '../inputs.ts';
 import { fieldAt, withField } from './field.ts';
-import { type PlausibleRange, type PlausibleValue, plausibleRanges, rangeFor } from './plausible.ts';
+import { plausibleRanges, rangeFor } from './plausible.ts';
+import type { PlausibleRange, PlausibleValue } from './plausible-range.ts';
 
 export interface Unknown {
   readonly path: string;

@@ -89,7 +89,7 @@ describe('wind speed', () => {
     ['a-boathouse', 'gutter bracket', '3 overhang', true],
     ['b-long-hall', 'panel clips', "1'", false],
     ['c-farm', 'panel screws', '3r overhang', false],
-    ['c-farm', 'ridge cap', '3r overhang', true],
+    ['c-farm', 'rake trim', '3r overhang', true],
   ] as const)('%s, %s, zone %s: a full solve agrees on both sides of the bound', (name, id, zone, free) => {
     const line = lineOf(name, id, zone);
     const speed = mostOf(line.margins.windSpeed_mph);
