@@ -165,6 +165,31 @@ describe('decisions by hand', () => {
   });
 });
 
+describe('a shortfall does not spoil the choice', () => {
+  test("an owner's cap the supports break leaves the item as it was", () => {
+    const item = (document: unknown) => answerOf(document).choices[0]?.item?.id;
+    expect(item({ ...hall, spacingCap: '48 in' })).toBe(item(hall));
+  });
+  test('an item that does not fit is not tightened uselessly', () => {
+    const held = {
+      ...hall,
+      overrides: [{ connection: 'ridge cap', item: 'CS12-125K', because: 'in stock' }],
+    };
+    expect(linesOf(answerOf(held), 'ridge cap').map((line) => line.spacing_in)).toEqual(
+      linesOf(answerOf(hall), 'ridge cap').map((line) => line.spacing_in),
+    );
+  });
+});
+
+test('prices are whole cents, and the total is their sum', () => {
+  for (const name of ['a-boathouse', 'b-long-hall', 'c-farm', 'd-reroof']) {
+    const { lines, total } = answerOf(read(name)).takeoff;
+    for (const { price } of lines) expect(String(price)).toMatch(/^\d+(\.\d{1,2})?$/);
+    expect(String(total)).toMatch(/^\d+(\.\d{1,2})?$/);
+    expect(Math.round(total * 100)).toBe(lines.reduce((sum, { price }) => sum + Math.round(price * 100), 0));
+  }
+});
+
 describe("the owner's cap", () => {
   test('falls short where the supports stand wider, and says what would do', () => {
     const lines = linesOf(answerOf({ ...hall, spacingCap: '30 in' }), 'panel clips');

@@ -5,12 +5,12 @@ import { chainCapacities } from '../links/chain.ts';
 import { deckToFrame } from '../links/deck-to-frame.ts';
 import { metalFinding, treatedWoodFinding } from '../links/metal-rules.ts';
 import { pryingOf } from '../links/prying.ts';
-import { type LinkCheck, misfit, openQuestion } from '../links/verdict.ts';
+import { type LinkCheck, misfit, openQuestion, type Verdict } from '../links/verdict.ts';
 import type { Item, Rivet, Screw } from '../shelf/item.ts';
 import type { Trace } from '../trace/step.ts';
 import type { Design } from './design.ts';
 import type { Chain } from './evaluate-line.ts';
-import { evaluateLine } from './evaluate-line.ts';
+import { evaluateLine, withCheck } from './evaluate-line.ts';
 import { findLine, overriddenLine, roughCount } from './find-spacing.ts';
 import type { Rejection } from './rejection.ts';
 import { ruleOut } from './rule-out.ts';
@@ -27,6 +27,8 @@ interface Candidate {
   readonly chain: Chain;
   readonly lines: readonly ScheduleLine[];
   readonly fallsShort: number;
+  /** Checks that fall short, over all lines: of two that fall short the one that does so in fewer ways is sounder. */
+  readonly shortChecks: number;
   readonly unproven: number;
   readonly cost: number;
 }
@@ -49,6 +51,7 @@ export function chooseItem(connection: Connection, design: Design): ConnectionCh
   candidates.sort(
     (a, b) =>
       a.fallsShort - b.fallsShort ||
+      a.shortChecks - b.shortChecks ||
       a.unproven - b.unproven ||
       a.cost - b.cost ||
       (a.item.id < b.item.id ? -1 : 1),
@@ -148,20 +151,23 @@ function tryItem(
   const fitting = chainOf(item, connection, design);
   const chain =
     ruledOut === undefined ? fitting : { ...fitting, besides: [misfit(ruledOut), ...fitting.besides] };
-  const lines = where.map((at) => lineFor(chain, at, design));
+  // The spacing is sought as if it fitted: no spacing mends a misfit.
+  const sought = where.map((at) => lineFor(fitting, at, design));
+  const lines = ruledOut === undefined ? sought : sought.map((line) => withCheck(line, misfit(ruledOut)));
   const count = where.reduce((sum, at, i) => sum + roughCount(connection, lines[i] as ScheduleLine, at), 0);
   return {
     item,
     chain,
     lines,
     fallsShort: lines.filter((line) => line.verdict === 'falls short').length,
-    unproven: lines.reduce(
-      (sum, line) => sum + line.checks.filter((check) => check.verdict === 'unproven').length,
-      0,
-    ),
+    shortChecks: countChecks(lines, 'falls short'),
+    unproven: countChecks(lines, 'unproven'),
     cost: count * (item.price + LABOUR_EACH),
   };
 }
+
+const countChecks = (lines: readonly ScheduleLine[], verdict: Verdict): number =>
+  lines.reduce((sum, line) => sum + line.checks.filter((check) => check.verdict === verdict).length, 0);
 
 function lineFor(chain: Chain, at: Occurrence, design: Design): ScheduleLine {
   const spacing = spacingOverride(chain.connection, at.zone, design)?.spacing;
@@ -203,8 +209,14 @@ function lostTo(loser: Candidate, winner: Candidate, connection: Connection, des
   return {
     item: loser.item.id,
     rule: 'cost',
-    because: `it serves in the ${holding} too, but set it costs ${loser.cost.toFixed(0)} against ${winner.cost.toFixed(0)}`,
+    because: `it serves in the ${holding} too, but set it costs ${apart(loser.cost, winner.cost)}`,
   };
+}
+
+/** Two sums, with as many decimals as it takes to tell them apart. */
+function apart(a: number, b: number): string {
+  const decimals = Math.round(a) === Math.round(b) ? 2 : 0;
+  return `${a.toFixed(decimals)} against ${b.toFixed(decimals)}`;
 }
 
 function reason(chosen: Candidate | undefined, candidates: readonly Candidate[], design: Design): string {
@@ -212,7 +224,7 @@ function reason(chosen: Candidate | undefined, candidates: readonly Candidate[],
     return `nothing of the ${design.items.length} items on the shelf fits; each rejection says why`;
   const runnerUp = candidates.find((one) => one !== chosen);
   if (!runnerUp) return 'the only item on the shelf that fits';
-  return `${candidates.length} items fit; it is the cheapest of the soundest, set for ${chosen.cost.toFixed(0)} against ${runnerUp.cost.toFixed(0)} for ${runnerUp.item.id}`;
+  return `${candidates.length} items fit; it is the cheapest of the soundest, set for ${apart(chosen.cost, runnerUp.cost)} for ${runnerUp.item.id}`;
 }
 
 function conflictsOf(item: Item, connection: Connection, design: Design): string[] {

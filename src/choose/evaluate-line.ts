@@ -158,3 +158,17 @@ export function governingOf(checks: readonly LinkCheck[]): number {
   });
   return best;
 }
+
+/** A line with one more check, judged anew. */
+export function withCheck(line: ScheduleLine, added: LinkCheck): ScheduleLine {
+  const checks = [added, ...line.checks];
+  const governing = governingOf(checks);
+  return {
+    ...line,
+    checks,
+    governing,
+    ratio: checks[governing]?.ratio,
+    verdict: worst(checks.map((c) => c.verdict)),
+    fastenerVerdict: worst(checks.filter((c) => c.capacity.link !== 'panel system').map((c) => c.verdict)),
+  };
+}

@@ -32,6 +32,14 @@ export class FastenerColumns {
     this.line[this.count++] = line;
   }
 
+  /** Whether a fastener stands within a distance already. Looks at every one: for the short rows of trims. */
+  isNear(x: number, y: number, within: number): boolean {
+    for (let i = 0; i < this.count; i++)
+      if (Math.abs((this.x[i] as number) - x) < within && Math.abs((this.y[i] as number) - y) < within)
+        return true;
+    return false;
+  }
+
   private grow(): void {
     const size = this.count * 2;
     const wide = (old: Float64Array) => {

@@ -7,9 +7,10 @@ import { FastenerColumns, type FastenerSet } from './fastener-set.ts';
 import { placeRow } from './place-row.ts';
 import type { ZoneStretch } from './row-stretches.ts';
 
-/** Of the first row from the edge and between rows, in inches (common practice). */
-const FIRST_ROW = 1.5;
+/** Between rows, in inches (common practice). */
 const ROW_GAP = 3;
+/** Rows of two edges meet at a corner; heads nearer than this would stand on each other, in inches. */
+const HEADS_APART = 1;
 /** Of the first and last fastener from the ends of the edge, in inches. */
 const END = 1.5;
 
@@ -21,12 +22,15 @@ export interface EdgeOrder {
   readonly rows: number;
   readonly spacingOf: (zone: number) => number;
   readonly each: number;
+  /** Of the first row from the edge, in inches. */
+  readonly inset: number;
 }
 
 export function layEdges(order: EdgeOrder): FastenerSet {
   const columns = new FastenerColumns();
   for (const [line, edge] of order.edges.entries())
-    for (let row = 0; row < order.rows; row++) layRow(order, edge, line, FIRST_ROW + row * ROW_GAP, columns);
+    for (let row = 0; row < order.rows; row++)
+      layRow(order, edge, line, order.inset + row * ROW_GAP, columns);
   return columns.done(order.connection, order.plane.id);
 }
 
@@ -48,6 +52,7 @@ function layRow(
     const end = Math.min(END, length / 4);
     placeRow(stretches, { first: end, last: end }, (at, zone) => {
       const p = between(from, to, at / edge.length);
+      if (columns.isNear(p.x, p.y, HEADS_APART)) return;
       columns.add(p.x, p.y, zone, order.each, line);
     });
   }

@@ -13,6 +13,8 @@ export interface FieldLine {
   readonly u: number;
   readonly low?: number;
   readonly high?: number;
+  /** Along a border: it holds one side of a sheet only, so its ends are not doubled. */
+  readonly border?: true;
 }
 
 export interface FieldOrder {
@@ -40,7 +42,7 @@ export function layField(order: FieldOrder): FastenerSet {
         (line.low ?? Number.NEGATIVE_INFINITY) * factor,
         (line.high ?? Number.POSITIVE_INFINITY) * factor,
       );
-      if (run.length > 0) addRow(order, run, line.u, index, factor, columns);
+      if (run.length > 0) addRow(order, run, line, index, factor, columns);
     }
   return columns.done(order.connection, order.plane.id);
 }
@@ -48,7 +50,7 @@ export function layField(order: FieldOrder): FastenerSet {
 function addRow(
   order: FieldOrder,
   run: readonly ZoneStretch[],
-  u: number,
+  { u, border }: FieldLine,
   line: number,
   factor: number,
   columns: FastenerColumns,
@@ -58,7 +60,7 @@ function addRow(
     : along(run, order.ends);
   const last = places.length - 1;
   places.forEach(({ at, zone }, i) => {
-    const each = order.eachOf(zone) * (i === 0 || i === last ? order.endFactor : 1);
+    const each = order.eachOf(zone) * (!border && (i === 0 || i === last) ? order.endFactor : 1);
     const p = fromFrame(order.zones.frame, u, at / factor);
     columns.add(p.x, p.y, zone, each, line);
   });

@@ -6,7 +6,7 @@ import { supportsOf } from '../choose/where.ts';
 import type { Connection } from '../connections/connection.ts';
 import { exposed } from '../connections/list-connections.ts';
 import type { Plane } from '../roof/roof.ts';
-import { borderLines, upLines } from '../roof/runs.ts';
+import { type BorderLine, borderLines, upLines } from '../roof/runs.ts';
 import type { FastenerSet } from './fastener-set.ts';
 import { layEdges } from './lay-edge.ts';
 import { type FieldLine, layField } from './lay-field.ts';
@@ -60,6 +60,7 @@ function layConnection(
       rows: placement.rows,
       spacingOf,
       each: connection.each,
+      inset: connection.duty === 'bracket' ? BRACKET_ROW : TRIM_ROW,
     });
   }
   return layField({
@@ -77,17 +78,21 @@ function layConnection(
   });
 }
 
+/** Of the first row of a trim and of a bracket's screws from the edge, apart from each other, in inches (common practice). */
+const TRIM_ROW = 1.5;
+const BRACKET_ROW = 3;
+
 /** Lap screws stand between the rows at eave and ridge, which hold the lap there. */
 const HELD = { first: 0, last: 0, held: true } as const;
 
 /** Eave and ridge rows get both sides of each rib (common practice), unless the field has that already. */
 const endFactor = (each: readonly number[]): number => (Math.min(...each) > 1 ? 1 : 2);
 
-/** Of the fastener line along a rake from the border, and least distance between two lines, in inches. */
-const BORDER_INSET = 1;
+/** Of the fastener line along a border from it, clear of the trim's own row, and least distance between two lines, in inches. */
+const BORDER_INSET = 2.5;
 const LINES_APART = 3;
 
-/** Seams or ribs, and in the field also the side borders, where the outer edge of the first and last run is held. */
+/** Seams or ribs, and in the field also the side borders, where the cut or outer edges of runs are held. */
 function linesOf({ placement }: Connection, plane: Plane, { job }: Design): FieldLine[] {
   const pitch =
     placement.by === 'field' || placement.by === 'side lap' ? placement.pitch_in : job.panel.coverage;
@@ -96,6 +101,20 @@ function linesOf({ placement }: Connection, plane: Plane, { job }: Design): Fiel
   const lines: FieldLine[] = upLines(plane, pitch, offset).map(({ u }) => ({ u }));
   if (placement.by !== 'field') return lines;
   const borders = borderLines(plane, BORDER_INSET);
-  const clear = lines.filter(({ u }) => borders.every((border) => Math.abs(border.u - u) > LINES_APART));
-  return [...borders, ...clear].sort((a, b) => a.u - b.u);
+  const held = borders.map((border) => ({ ...border, border: true as const }));
+  return [...held, ...lines.flatMap((line) => besides(line, borders))].sort((a, b) => a.u - b.u);
+}
+
+/** What is left of a line where border lines run too near beside it. */
+function besides(line: FieldLine, borders: readonly BorderLine[]): FieldLine[] {
+  const near = borders
+    .filter((border) => Math.abs(border.u - line.u) <= LINES_APART)
+    .sort((a, b) => a.low - b.low);
+  const parts: FieldLine[] = [];
+  let low = Number.NEGATIVE_INFINITY;
+  for (const border of near) {
+    if (border.low > low) parts.push({ u: line.u, low, high: border.low });
+    low = Math.max(low, border.high);
+  }
+  return [...parts, { u: line.u, low, high: Number.POSITIVE_INFINITY }];
 }

@@ -76,7 +76,9 @@ function seaRule(fastener: FastenerMetal, sheet: Metal, stainless: boolean): Met
       ? `within ${SALT_LINE_FT} ft of salt water federal guidance (FEMA P-499) asks for 300-series stainless, while sheet makers' guidance warns that stainless eats bare aluminium-zinc sheet there: keep the contact dry or washer-isolated, or choose an aluminium panel`
       : `within ${SALT_LINE_FT} ft of salt water federal guidance (FEMA P-499) asks for 300-series stainless; sheet makers' guidance asks for coated carbon steel on aluminium-zinc sheet: both are shown, the buyer decides`;
     if (!stainless && !longLife.includes(fastener.coating))
-      return out(`a ${fastener.coating} finish is short-lived within ${SALT_LINE_FT} ft of salt water`);
+      return out(
+        `${fastener.coating === 'none' ? `bare ${fastener.metal}` : `a ${fastener.coating} finish`} is short-lived within ${SALT_LINE_FT} ft of salt water`,
+      );
     return { kind: 'conflict', text };
   }
   if (!stainless && fastener.metal !== 'aluminium')

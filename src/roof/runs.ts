@@ -2,6 +2,7 @@
 import { slopeFactor } from '../job/slope.ts';
 import { clipUpLine, type Stretch } from './clip-line.ts';
 import { frameOf, toFrame } from './frame.ts';
+import { sidesOf } from './point.ts';
 import type { Plane } from './roof.ts';
 
 /** One line up the slope, with the stretches of it that lie on the roof, in plan inches from the plane's low side. */
@@ -37,18 +38,37 @@ export interface BorderLine {
   readonly high: number;
 }
 
-/** Borders that run up the slope (rakes, sidewalls), each with a line a little inside it. */
+/** A drawn rake may lean by this much over its length and still be held by a straight line along it, in inches. */
+const LEAN = 6;
+
+/** Borders that run up the slope (rakes, sidewalls, sides of openings), each with a line a little inside the roof. */
 export function borderLines(plane: Plane, inset: number): BorderLine[] {
   const frame = frameOf(plane);
-  return plane.edges
+  const sides = plane.edges
     .filter(({ tag }) => tag === 'rake' || tag === 'sidewall')
-    .flatMap(({ from, to }) => {
-      const [[a, b] = []] = toFrame(frame, [[from, to]]);
-      if (!a || !b || Math.abs(a.x - b.x) > 0.05) return [];
-      // Counter-clockwise, a border that runs up the slope has the roof on its left.
-      const inward = b.y > a.y ? -1 : 1;
-      return [{ u: a.x + inward * inset, low: Math.min(a.y, b.y), high: Math.max(a.y, b.y) }];
-    });
+    .map(({ from, to }) => [from, to]);
+  // An opening runs counter-clockwise too: turned about, its sides have the roof on their left as those of the plane.
+  const holes = plane.openings.flatMap(({ ring }) => sidesOf(ring).map(([a, b]) => [b, a]));
+  const lines = [...sides, ...holes].flatMap((side) => {
+    const [[a, b] = []] = toFrame(frame, [side]);
+    if (!a || !b || Math.abs(a.x - b.x) > LEAN || Math.abs(a.y - b.y) < Math.abs(a.x - b.x)) return [];
+    const rises = b.y > a.y;
+    const u = rises ? Math.min(a.x, b.x) - inset : Math.max(a.x, b.x) + inset;
+    return [{ u, low: Math.min(a.y, b.y), high: Math.max(a.y, b.y) }];
+  });
+  return joined(lines);
+}
+
+/** A border drawn in several sides is one line: the rows of its parts would stand double where they meet. */
+function joined(lines: readonly BorderLine[]): BorderLine[] {
+  const list: { u: number; low: number; high: number }[] = [];
+  for (const line of [...lines].sort((a, b) => a.u - b.u || a.low - b.low)) {
+    const before = list.at(-1);
+    if (before && line.u - before.u < 0.5 && line.low - before.high < 1)
+      before.high = Math.max(before.high, line.high);
+    else list.push({ ...line });
+  }
+  return list;
 }
 
 /** How many runs it takes to cover a plane, the last one ripped to width. */
@@ -56,6 +76,9 @@ export function runCount(plane: Plane, coverage: number, offset: number): number
   const { width } = frameOf(plane);
   return Math.ceil((width + (offset % coverage)) / coverage - 1e-9);
 }
+
+/** Two purlins nearer than this are one: the last gap is then that much wider, and its tributary length says so. */
+const NEAREST = 6;
 
 export interface SupportLines {
   /** Plan distances from the plane's low side. */
@@ -81,7 +104,7 @@ export function supportLines(
   const last = depth - lastOffset;
   if (firstOffset > last) return undefined;
   const at: number[] = [];
-  for (let d = firstOffset; d < last - 0.5; d += spacing) at.push(d);
+  for (let d = firstOffset; d < last - NEAREST; d += spacing) at.push(d);
   at.push(last);
   const tributary = Math.max(
     ...at.map((d, i) => {

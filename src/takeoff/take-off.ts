@@ -10,6 +10,9 @@ import type { Takeoff, TakeoffLine } from './takeoff.ts';
 
 type Use = TakeoffLine['uses'][number];
 
+/** Money is rounded once, half up, where a line is priced; the total adds rounded lines. */
+const toCents = (amount: number): number => Math.round(amount * 100 + 1e-6) / 100;
+
 export function takeOff(
   choices: readonly ConnectionChoice[],
   layout: readonly FastenerSet[],
@@ -35,7 +38,7 @@ export function takeOff(
   return {
     lines: all,
     currency,
-    total: all.reduce((sum, line) => sum + line.price, 0),
+    total: toCents(all.reduce((sum, line) => sum + line.price, 0)),
     weight_lbf: all.reduce((sum, line) => sum + line.weight_lbf, 0),
     runs: runsOf(design),
     edges: edgesOf(design),
@@ -70,7 +73,7 @@ function lineFor(item: Item, uses: readonly Use[], { job }: Design): TakeoffLine
     packs,
     ordered,
     unitPrice: item.price,
-    price: ordered * item.price,
+    price: toCents(ordered * item.price),
     weight_lbf: ordered * item.weight,
   };
 }
@@ -107,7 +110,7 @@ function bitLines(lines: readonly TakeoffLine[], design: Design): TakeoffLine[] 
         packs,
         ordered,
         unitPrice: bit.price,
-        price: ordered * bit.price,
+        price: toCents(ordered * bit.price),
         weight_lbf: ordered * bit.weight,
       },
     ];

@@ -1,4 +1,4 @@
-/** Counts, packs, weight and price. Nothing is rounded before the line it is printed on. */
+/** Counts, packs, weight and price. Counts are rounded up once, prices to the cent where a line is priced; nothing earlier. */
 export interface CountByZone {
   readonly zone: number;
   readonly count: number;
