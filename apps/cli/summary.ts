@@ -11,7 +11,7 @@ export function summaryOf(answer: Answer): string {
   const area = answer.roof.planes.reduce((sum, plane) => sum + plane.slopeArea_ft2, 0);
   return [
     bold(printable(job.name)),
-    `${printable(answer.field.cites)}, ${basis.method}; ${answer.roof.planes.length} planes, ${print.text('area', area)} on the slope`,
+    `${printable(answer.field.cites)}, ${basis.method}; ${answer.roof.planes.length} plane${answer.roof.planes.length === 1 ? '' : 's'}, ${print.text('area', area)} on the slope`,
     '',
     ...asked(answer),
     ...schedule(answer, print),
