@@ -18,10 +18,12 @@ const NAMES = [
   'result.json',
 ];
 
-/** Texts that start outside the border of their page. */
+/** Texts that start outside the border of their page, or hang over it below. */
 function outside(pages: readonly PdfPage[]): string[] {
   return pages.flatMap(({ width, height, texts }) =>
-    texts.filter(({ x, y }) => x < 28 || x > width - 28 || y < 28 || y > height - 28).map(({ text }) => text),
+    texts
+      .filter(({ x, y }) => x < 28 || x > width - 28 || y < 28 || y > height - 28 - 2)
+      .map(({ text }) => text),
   );
 }
 

@@ -8,22 +8,23 @@ export interface HatchLines {
 }
 export type Hatch = readonly HatchLines[];
 
+/** Never at 45 degrees, where a hip lies in plan: a hatch line would read as a border. */
 const ladder: readonly Hatch[] = [
   [],
-  [{ angle: 45, gap: 2 }],
+  [{ angle: 30, gap: 2 }],
   [
-    { angle: 45, gap: 2 },
-    { angle: 135, gap: 2 },
+    { angle: 30, gap: 2 },
+    { angle: 120, gap: 2 },
   ],
-  [{ angle: 135, gap: 1.2 }],
-  [{ angle: 45, gap: 0.8 }],
+  [{ angle: 150, gap: 1.2 }],
+  [{ angle: 30, gap: 0.8 }],
   [
-    { angle: 45, gap: 1 },
-    { angle: 135, gap: 1 },
+    { angle: 30, gap: 1 },
+    { angle: 120, gap: 1 },
   ],
   [
     { angle: 90, gap: 0.9 },
-    { angle: 45, gap: 1.3 },
+    { angle: 30, gap: 1.3 },
   ],
 ];
 

@@ -1,11 +1,13 @@
 /** What a crew must know of each kind of joint, from the schedule: item, bit, spacing by zone, number at a place. */
+
 import type { Answer } from '../../answer/answer.ts';
 import type { ConnectionChoice, ScheduleLine } from '../../choose/schedule.ts';
 import { isPieceMeal } from '../../connections/connection.ts';
 import { type Verdict, worst } from '../../links/verdict.ts';
 import { tapeLength } from '../print-units.ts';
 import { choiceGroups } from '../submittal/groups.ts';
-import { connectionName, type Words } from '../words/words.ts';
+import { zoneName } from '../words/terms.ts';
+import { connectionName, type Words, wordsOf } from '../words/words.ts';
 
 export interface CrewRow {
   readonly choice: ConnectionChoice;
@@ -52,7 +54,7 @@ function spacingsOf(answer: Answer, lines: readonly ScheduleLine[]): CrewRow['sp
   const zonesBySpacing = new Map<string, string[]>();
   for (const line of lines) {
     const text = tapeLength(line.spacing_in, answer.job.print.units);
-    const zone = answer.field.zones[line.zone]?.label ?? '';
+    const zone = zoneName(answer.field.zones[line.zone], wordsOf(answer.job.print.language));
     const held = zonesBySpacing.get(text);
     if (held) held.push(zone);
     else zonesBySpacing.set(text, [zone]);

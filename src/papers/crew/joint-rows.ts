@@ -37,7 +37,7 @@ const typeOf = (part: Part, width: number) =>
     face: part.bold ? 'bold' : 'regular',
     color: part.quiet ? GREY : INK,
     leading: 1.17,
-    most: part.quiet ? 2 : 4,
+    most: 4,
   }) as const;
 
 function heightOf(sheet: Sheet, cells: readonly Cell[]): number {
@@ -99,7 +99,7 @@ function spacingCell(sheet: Sheet, row: CrewRow): Cell {
   const { units } = job.print;
   const ends = [tapeLength(job.ends.first, units), tapeLength(job.ends.last, units)];
   const end = (words: Words) => `${words.crew.first} ${ends[0]}, ${words.crew.last} ${ends[1]}`;
-  return [...spaced, { text: `${end(en)} / ${end(es)}`, quiet: true }];
+  return [...spaced, { text: end(en), quiet: true }, { text: end(es), quiet: true }];
 }
 
 const eachCell = ({ each }: CrewRow): Cell => [{ text: en.crew.each(each) }, { text: es.crew.each(each) }];

@@ -1,9 +1,11 @@
 /** The first page of the crew sheet: the zones with the numbers to chalk, and what goes where. */
+
 import { RED } from '../pdf/pen.ts';
 import { roofPlan } from '../pdf/roof-plan.ts';
 import type { Sheet } from '../pdf/sheet.ts';
 import { threadMark } from '../pdf/thread-mark.ts';
 import { tapeLength } from '../print-units.ts';
+import { zoneName } from '../words/terms.ts';
 import { BODY, both, bothHead, bothText, GAP, halfWidth } from './both.ts';
 import { type CrewRow, crewRows } from './crew-rows.ts';
 import { jointRows, jointRowsHeight } from './joint-rows.ts';
@@ -50,13 +52,13 @@ const planHeight = (sheet: Sheet, rows: readonly CrewRow[]): number =>
 
 /** The primary row's spacing in each zone, in the numbers to chalk. */
 function chalkPlan(sheet: Sheet, rows: readonly CrewRow[]): void {
-  const { answer } = sheet.plan;
+  const { answer, words } = sheet.plan;
   const primary = answer.choices.find((choice) => choice.connection.primary);
   bothHead(sheet, 'chalkHead', 180);
   bothText(sheet, 'zonesNote');
   const spacing = (zone: number): readonly string[] => {
     const line = primary?.lines.find((one) => one.zone === zone);
-    const label = answer.field.zones[zone]?.label ?? '';
+    const label = zoneName(answer.field.zones[zone], words);
     return line ? [`${label}:  ${tapeLength(line.spacing_in, answer.job.print.units)}`] : [label];
   };
   const place = roofPlan(sheet, {

@@ -1,8 +1,10 @@
 /** The layout as a picture to scale: the view box is in inches, north up. */
+
 import type { Answer } from '../../answer/answer.ts';
 import type { Region, Ring } from '../../roof/point.ts';
 import { cut } from '../clean-text.ts';
 import { type Hatch, zoneHatches } from '../hatch.ts';
+import { zoneName } from '../words/terms.ts';
 import { type Words, wordsOf } from '../words/words.ts';
 import { labelPlace } from './label-point.ts';
 import { type Box, bordersOf, planBox, seamLines, supportSegments } from './plan-lines.ts';
@@ -41,7 +43,7 @@ export function layoutSvg(answer: Answer): string {
       {
         xmlns: 'http://www.w3.org/2000/svg',
         viewBox: view.map(n).join(' '),
-        'font-family': 'Source Sans 3, Source Sans Pro, sans-serif',
+        'font-family': 'Source Sans 3, Source Sans Pro, Helvetica, Arial, sans-serif',
         'font-size': size,
         fill: INK,
       },
@@ -133,9 +135,9 @@ function lines({ answer, flip, size }: Ground): string[] {
   ];
 }
 
-function zoneLabels({ answer, flip, size }: Ground): string[] {
+function zoneLabels({ answer, flip, size, words }: Ground): string[] {
   const named = answer.field.pieces.flatMap(({ index, region }) => {
-    const text = answer.field.zones[index]?.label ?? '';
+    const text = zoneName(answer.field.zones[index], words);
     const long = text.length * size * 0.65;
     const place = labelPlace(region);
     if (!place || Math.min(place.width, place.height) < size * 1.1) return [];

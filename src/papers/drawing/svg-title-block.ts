@@ -1,8 +1,11 @@
 /** Legend and title block under the plan: zones with their hatch, what is drawn, job, revision, editions, verdicts. */
+
 import type { Answer } from '../../answer/answer.ts';
 import { cut } from '../clean-text.ts';
 import { zoneHatches } from '../hatch.ts';
+import { breakLines } from '../pdf/break-lines.ts';
 import { grouped, printer } from '../print-units.ts';
+import { zoneName } from '../words/terms.ts';
 import { connectionName, type Words } from '../words/words.ts';
 import { element, label, n } from './svg-text.ts';
 
@@ -55,7 +58,7 @@ export function svgTitleBlock(
 function zoneRows({ field, job }: Answer, words: Words, at: Place, line: number): string[] {
   const print = printer(job.print.units);
   const hatches = zoneHatches(field.zones);
-  return field.zones.map(({ label: zone, slopeArea_ft2 }, index) => {
+  return field.zones.map((zone, index) => {
     const y = at.y + line * (index + 1);
     const box = { x: at.x, y: y - at.size, width: at.size * 3, height: at.size * 1.2 };
     const fills = (hatches[index] ?? []).map((_, i) =>
@@ -68,7 +71,7 @@ function zoneRows({ field, job }: Answer, words: Words, at: Place, line: number)
       element('rect', { ...box, fill: 'none', stroke: INK, 'stroke-width': at.size / 24 }),
       label(
         { x: at.x + at.size * 4, y },
-        `${words.submittal.zone} ${zone}, ${print.text('area', slopeArea_ft2)} ${words.submittal.slopeArea}`,
+        `${words.submittal.zone} ${zoneName(zone, words)}, ${print.text('area', zone.slopeArea_ft2)} ${words.submittal.slopeArea}`,
       ),
     );
   });
@@ -98,7 +101,7 @@ function titleRows({ job, shelf, field, basis, count }: Answer, words: Words): s
     `${sheet.revision} ${job.revision}${job.date ? `, ${job.date}` : ''}`,
     cut(`${sheet.shelf}: ${shelf.name}`, 38),
     `${sheet.edition} ${shelf.edition}, ${shelf.date}`,
-    cut(`${sheet.basis}: ${field.cites}, ${basis.method}`, 38),
+    ...breakLines(`${sheet.basis}: ${field.cites}, ${basis.method}`, 38, (text) => text.length, 2),
     words.sheet.shortCounts(count.holds, count.fallsShort, count.unproven),
     words.crew.notPlan,
   ];

@@ -1,5 +1,9 @@
 /** The take-off as rows of an order, the same for CSV and XLSX. */
+
 import type { Answer } from '../../answer/answer.ts';
+import type { LinkName } from '../../links/verdict.ts';
+import { termOf, zoneName } from '../words/terms.ts';
+import { connectionName, type Words, wordsOf } from '../words/words.ts';
 
 export interface OrderRow {
   readonly item: string;
@@ -17,11 +21,15 @@ export interface OrderRow {
   readonly weight_lbf: number;
 }
 
-export function orderRows({ takeoff }: Answer): OrderRow[] {
+const en = wordsOf('en');
+
+/** In English unless asked otherwise: that is what programs read. */
+export function orderRows({ takeoff }: Answer, words: Words = en): OrderRow[] {
   return takeoff.lines.map(({ uses, colour, ...line }) => ({
     ...line,
+    kind: termOf('kind', line.kind, words),
     colour: colour ?? '',
-    serves: [...new Set(uses.map((use) => use.connection))].join('; '),
+    serves: [...new Set(uses.map((use) => connectionName(use.connection, words)))].join('; '),
   }));
 }
 
@@ -33,10 +41,15 @@ export interface ZoneCountRow {
 }
 
 /** Counts before waste, item by connection by zone. */
-export function zoneCountRows({ takeoff, field }: Answer): ZoneCountRow[] {
+export function zoneCountRows({ takeoff, field }: Answer, words: Words = en): ZoneCountRow[] {
   return takeoff.lines.flatMap(({ item, uses }) =>
     uses.flatMap(({ connection, zones }) =>
-      zones.map(({ zone, count }) => ({ item, connection, zone: field.zones[zone]?.label ?? '', count })),
+      zones.map(({ zone, count }) => ({
+        item,
+        connection: connectionName(connection, words),
+        zone: zoneName(field.zones[zone], words),
+        count,
+      })),
     ),
   );
 }
@@ -53,18 +66,20 @@ export interface ScheduleRow {
   readonly verdict: string;
 }
 
-export function scheduleRows({ choices, field }: Answer): ScheduleRow[] {
+export function scheduleRows({ choices, field }: Answer, words: Words = en): ScheduleRow[] {
   return choices.flatMap(({ connection, item, lines }) =>
     lines.map((line) => ({
-      connection: connection.id,
+      connection: connectionName(connection.id, words),
       item: item?.id ?? '',
-      zone: field.zones[line.zone]?.label ?? '',
+      zone: zoneName(field.zones[line.zone], words),
       spacing_in: line.spacing_in,
       each: line.each,
       load_lbf: line.fastenerLoad_lbf,
-      governing: line.checks[line.governing]?.capacity.link ?? '',
+      governing: linkName(line.checks[line.governing]?.capacity.link, words),
       ratio: line.ratio,
-      verdict: line.verdict,
+      verdict: words.verdict[line.verdict],
     })),
   );
 }
+
+const linkName = (link: LinkName | undefined, words: Words): string => (link ? words.link[link] : '');

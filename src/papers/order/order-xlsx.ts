@@ -26,6 +26,9 @@ export async function orderXlsx({ answer }: Solved): Promise<Uint8Array> {
 type Book = ExcelJS.Workbook;
 type Column = readonly [header: string, key: string, width: number, format?: string];
 
+/** Columns of long texts, which go on over several lines. */
+const wrapped: ReadonlySet<string> = new Set(['designation', 'serves', 'connection', 'governing']);
+
 function sheetOf(book: Book, name: string, columns: readonly Column[]): ExcelJS.Worksheet {
   const sheet = book.addWorksheet(name, {
     views: [{ state: 'frozen', ySplit: 1 }],
@@ -35,11 +38,23 @@ function sheetOf(book: Book, name: string, columns: readonly Column[]): ExcelJS.
     header,
     key,
     width,
-    ...(numFmt === undefined ? {} : { style: { numFmt } }),
+    style: {
+      ...(numFmt === undefined ? {} : { numFmt }),
+      alignment: { vertical: 'top', wrapText: wrapped.has(key) },
+    },
   }));
   const head = sheet.getRow(1);
   head.font = { bold: true };
-  head.alignment = { wrapText: true, vertical: 'top' };
+  // Two lines, stated: spreadsheet programs guess the height of wrapped heads, and guess it too low.
+  head.height = 32;
+  columns.forEach(([, , , numFmt], i) => {
+    const cell = head.getCell(i + 1);
+    cell.alignment = {
+      wrapText: true,
+      vertical: 'bottom',
+      horizontal: numFmt === undefined ? 'left' : 'right',
+    };
+  });
   head.border = { bottom: { style: 'medium' } };
   return sheet;
 }
@@ -68,7 +83,7 @@ function orderSheet(book: Book, answer: Answer): void {
     [`${w.order.price}, ${currency}`, 'price', 13, MONEY],
     [`${w.order.weight}, lb`, 'weight_lbf', 11, '#,##0.0'],
   ]);
-  const rows = orderRows(answer);
+  const rows = orderRows(answer, w);
   rows.forEach(({ price, ...row }, i) => {
     const texts = Object.fromEntries(
       Object.entries(row).map(([key, value]) => [key, typeof value === 'string' ? plain(value) : value]),
@@ -95,7 +110,7 @@ function zoneSheet(book: Book, answer: Answer): void {
     [w.order.zone, 'zone', 14],
     [w.order.count, 'count', 12, WHOLE],
   ]);
-  for (const row of zoneCountRows(answer)) sheet.addRow({ ...row, zone: plain(row.zone) });
+  for (const row of zoneCountRows(answer, w)) sheet.addRow({ ...row, zone: plain(row.zone) });
 }
 
 function scheduleSheet(book: Book, answer: Answer): void {
@@ -111,7 +126,7 @@ function scheduleSheet(book: Book, answer: Answer): void {
     [w.order.ratio, 'ratio', 10, '0.00'],
     [w.order.verdict, 'verdict', 16],
   ]);
-  for (const row of scheduleRows(answer)) {
+  for (const row of scheduleRows(answer, w)) {
     const { load_lbf, ratio, ...known } = row;
     sheet.addRow({ ...known, load_lbf: load_lbf ?? null, ratio: ratio ?? null });
   }

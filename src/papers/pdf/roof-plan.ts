@@ -1,9 +1,11 @@
 /** The roof in plan: hatched zones with their names, borders, seams, openings, overall dimensions, fasteners. */
+
 import type { FastenerSet } from '../../layout/fastener-set.ts';
 import type { Point, Ring } from '../../roof/point.ts';
 import { type LabelPlace, labelPlace } from '../drawing/label-point.ts';
 import { bordersOf, planBox, seamLines, supportSegments } from '../drawing/plan-lines.ts';
 import { zoneHatches } from '../hatch.ts';
+import { zoneName } from '../words/terms.ts';
 import { BLUE, FAINT, INK, PAPER, type Pen, type Spot } from './pen.ts';
 import { halo, planDimensions } from './plan-dimensions.ts';
 import type { Sheet } from './sheet.ts';
@@ -135,18 +137,22 @@ function turnedText(pen: Pen, text: string, a: Spot, b: Spot, inside: boolean): 
   pen.doc.restore();
 }
 
-function zoneNames({ pen, plan: { answer } }: Sheet, place: PlanPlace, { size, textOf }: PlanOptions): void {
+function zoneNames(
+  { pen, plan: { answer, words } }: Sheet,
+  place: PlanPlace,
+  { size, textOf }: PlanOptions,
+): void {
   for (const { index, region } of answer.field.pieces) {
     const spot = labelPlace(region);
     if (!spot) continue;
-    const name = [answer.field.zones[index]?.label ?? ''];
+    const name = [zoneName(answer.field.zones[index], words)];
     const full = textOf?.(index) ?? name;
     // Where the whole does not fit, the name alone may.
-    if (!zoneName(pen, place, spot, full, size) && full !== name) zoneName(pen, place, spot, name, size);
+    if (!drawName(pen, place, spot, full, size) && full !== name) drawName(pen, place, spot, name, size);
   }
 }
 
-function zoneName(
+function drawName(
   pen: Pen,
   place: PlanPlace,
   spot: LabelPlace,

@@ -3,6 +3,7 @@ import type { ConnectionChoice } from '../../choose/schedule.ts';
 import { stackAbove } from '../../connections/ply.ts';
 import { seatedThread } from '../../links/seating.ts';
 import { printer } from '../print-units.ts';
+import { plyName } from '../words/terms.ts';
 import { drawRivet, drawScrew } from './draw-fastener.ts';
 import { BLUE, GREY, type Pen, RED } from './pen.ts';
 import { drawPly } from './ply-hatch.ts';
@@ -109,7 +110,7 @@ function labels(
   for (const { ply, from, to, known } of layers) {
     const middle = surface + ((from + to) / 2) * scale;
     const size = known ? print.short('thickness', ply.thickness_in ?? 0) : plan.words.submittal.notKnown;
-    const text = `${ply.name}, ${size}`;
+    const text = `${plyName(ply.name, plan.words)}, ${size}`;
     const height = pen.heightOf(text, block);
     const top = Math.max(middle - height / 2, lowest);
     pen.block(text, x + 16, top, block);
@@ -157,7 +158,10 @@ function threadDimension(
     stroke,
   );
   for (const y of [top, bottom]) pen.rule(x - 3, y, 6 + (place.axis - half - 2 - x - 3), stroke);
-  const text = plan.words.submittal.threadHolds(printer(plan.answer.job.print.units).short('size', held));
+  const text = plan.words.submittal.threadHolds(
+    // In a sheet with the decimals of its thickness, so that the two can be compared.
+    printer(plan.answer.job.print.units).short(ply.kind === 'sheet' ? 'thickness' : 'size', held),
+  );
   const width = pen.width(text, { size: 7.5, face: 'bold' });
   const left = Math.max(place.x + 2, x - 4 - width);
   // Beside a thick ply, below a thin sheet: never over what it measures.

@@ -37,18 +37,21 @@ export interface Row {
 const GAP = 7;
 const SIZE = 8;
 const NOTE = 7;
+export const HEAD_SIZE = 7.5;
 
 export function table(sheet: Sheet, columns: readonly Column[], rows: readonly Row[]): void {
-  const widths = widthsOf(sheet, columns);
+  const widths = widthsOf(sheet.width, columns);
   const head = () => drawHead(sheet, columns, widths);
-  const first = rows[0];
-  sheet.room(30 + (first ? heightOf(sheet, columns, widths, first) : 0));
+  sheet.room(tableStart(sheet, columns, rows));
   head();
   let onPage = 0;
-  for (const given of rows) {
+  for (const [i, given] of rows.entries()) {
     let row = given;
     let height = heightOf(sheet, columns, widths, row);
-    if (sheet.y + height > sheet.bottom) {
+    // The last rows go over the page together: one or two alone would be overlooked.
+    const last = i > 0 && i === rows.length - TAIL;
+    const needed = last ? sumOf(sheet, columns, widths, rows.slice(i)) : height;
+    if (onPage > 0 && sheet.y + needed > sheet.bottom) {
       sheet.newPage();
       head();
       onPage = 0;
@@ -69,11 +72,30 @@ export function table(sheet: Sheet, columns: readonly Column[], rows: readonly R
   sheet.y += 8;
 }
 
-function widthsOf(sheet: Sheet, columns: readonly Column[]): number[] {
+/** Rows that are not parted from one another at the end of a table. */
+const TAIL = 3;
+const HEAD_ROOM = 30;
+
+/** Height that must be free where a table starts: the whole of a short one, head and two rows of a longer one. */
+export function tableStart(sheet: Sheet, columns: readonly Column[], rows: readonly Row[]): number {
+  const widths = widthsOf(sheet.width, columns);
+  const start = rows.slice(0, rows.length <= TAIL + 1 ? rows.length : 2);
+  return HEAD_ROOM + sumOf(sheet, columns, widths, start);
+}
+
+const sumOf = (
+  sheet: Sheet,
+  columns: readonly Column[],
+  widths: readonly number[],
+  rows: readonly Row[],
+): number => rows.reduce((sum, row) => sum + heightOf(sheet, columns, widths, row), 0);
+
+/** The widths of columns in points. */
+export function widthsOf(width: number, columns: readonly Column[]): number[] {
   const gaps = GAP * (columns.length - 1);
   const fixed = columns.reduce((sum, column) => sum + (column.fixed ? column.width : 0), 0);
   const shares = columns.reduce((sum, column) => sum + (column.fixed ? 0 : column.width), 0);
-  const free = sheet.width - gaps - fixed;
+  const free = width - gaps - fixed;
   return columns.map((column) => (column.fixed ? column.width : (free * column.width) / shares));
 }
 
@@ -101,7 +123,13 @@ function drawHead(sheet: Sheet, columns: readonly Column[], widths: readonly num
   const { pen } = sheet;
   const blocks = columns.map(
     (column, i) =>
-      ({ width: widths[i] ?? 0, size: 7.5, color: GREY, align: column.align ?? 'left', most: 3 }) as const,
+      ({
+        width: widths[i] ?? 0,
+        size: HEAD_SIZE,
+        color: GREY,
+        align: column.align ?? 'left',
+        most: 3,
+      }) as const,
   );
   const height = Math.max(
     ...columns.map((column, i) => pen.heightOf(column.head, blocks[i] as (typeof blocks)[number])),

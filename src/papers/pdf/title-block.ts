@@ -11,7 +11,7 @@ export function titleBlock(sheet: Sheet, page: number, of: number): void {
   const top = pageHeight - MARGIN - FOOT;
   pen.box(MARGIN, MARGIN, pageWidth - 2 * MARGIN, pageHeight - 2 * MARGIN, { width: 1.1 });
   pen.rule(MARGIN, top, pageWidth - 2 * MARGIN, { width: 1.1 });
-  const widths = [0.15, 0.27, 0.34, 0.24].map((part) => part * (pageWidth - 2 * MARGIN));
+  const widths = [0.2, 0.25, 0.33, 0.22].map((part) => part * (pageWidth - 2 * MARGIN));
   const cells = [maker, jobCell, basisCell, verdictCell];
   let x = MARGIN;
   cells.forEach((cell, i) => {
@@ -39,8 +39,8 @@ interface Cell {
 
 function maker({ pen, plan: { words, title } }: Sheet, { x, top, width }: Cell): void {
   pen.line('Deckbite', x, top + 13, { size: 14, face: 'bold' });
-  const y = pen.block(words.sheet.motto, x, top + 18, { width, size: 7, color: GREY, most: 2 });
-  pen.block(title, x, y + 4, { width, size: 8, face: 'bold', most: 2 });
+  const y = pen.block(words.sheet.motto, x, top + 18, { width, size: 7, color: GREY, most: 1 });
+  pen.block(title, x, y + 1.5, { width, size: 8, face: 'bold', leading: 1.15, most: 2 });
 }
 
 function jobCell({ pen, plan: { answer, words } }: Sheet, { x, top, width }: Cell): void {

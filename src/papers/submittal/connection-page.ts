@@ -1,4 +1,5 @@
 /** One connection: its section to scale, its chain, why this item and not another, guidance that collides, proof. */
+
 import type { Solved } from '../../answer/solve-job.ts';
 import type { Rejection } from '../../choose/rejection.ts';
 import type { ConnectionChoice } from '../../choose/schedule.ts';
@@ -8,8 +9,9 @@ import { drawChain } from '../pdf/chain.ts';
 import { GREY } from '../pdf/pen.ts';
 import { drawSection } from '../pdf/section.ts';
 import type { Sheet } from '../pdf/sheet.ts';
-import { table } from '../pdf/table.ts';
+import { type Column, type Row, table, tableStart } from '../pdf/table.ts';
 import { printer } from '../print-units.ts';
+import { zoneName } from '../words/terms.ts';
 import { connectionName } from '../words/words.ts';
 import type { ChoiceGroup } from './groups.ts';
 import { proof } from './proof.ts';
@@ -68,7 +70,7 @@ function sectionAndChain(sheet: Sheet, group: ChoiceGroup): void {
   const governing = group.governing;
   let bottom = top + SECTION + 14;
   if (governing) {
-    const zone = answer.field.zones[governing.line.zone]?.label ?? '';
+    const zone = zoneName(answer.field.zones[governing.line.zone], words);
     const print = printer(answer.job.print.units);
     const pieces = isPieceMeal(governing.choice.connection.placement);
     const spacing = pieces
@@ -87,14 +89,15 @@ function sectionAndChain(sheet: Sheet, group: ChoiceGroup): void {
 }
 
 function loadAndPractice(sheet: Sheet, { connection, overridden, conflicts }: ConnectionChoice): void {
-  const { words, answer } = sheet.plan;
+  const { words } = sheet.plan;
   const { practice } = connection;
-  const print = printer(answer.job.print.units);
+  // In the unit its source is written in, whatever the units of the job: the two stand in one sentence.
+  const inches = printer('US');
   labelled(sheet, words.submittal.loadRule, connection.loadRule);
   labelled(
     sheet,
     words.submittal.practice,
-    `${print.short('spacing', practice.spacing_in)}; ${practice.kind}: ${practice.source}`,
+    `${inches.short('spacing', practice.spacing_in)}; ${words.terms.practice[practice.kind]}: ${practice.source}`,
   );
   if (overridden.length > 0) labelled(sheet, words.submittal.overridden, overridden.join('; '));
   if (conflicts.length > 0) {
@@ -117,15 +120,13 @@ function reasons(sheet: Sheet, choice: ConnectionChoice): void {
   labelled(sheet, words.submittal.whyThis, choice.because);
   const shown = bestRejected(choice.rejected);
   if (shown.length === 0) return;
-  sheet.subhead(words.submittal.whyNot, 50);
-  table(
-    sheet,
-    [
-      { head: words.submittal.item, width: 74, fixed: true },
-      { head: '', width: 1, most: 3 },
-    ],
-    shown.map(({ item, because }) => ({ cells: [{ text: item, bold: true }, because] })),
-  );
+  const columns: Column[] = [
+    { head: words.submittal.item, width: 74, fixed: true },
+    { head: '', width: 1, most: 3 },
+  ];
+  const rows = shown.map(({ item, because }): Row => ({ cells: [{ text: item, bold: true }, because] }));
+  sheet.subhead(words.submittal.whyNot, tableStart(sheet, columns, rows));
+  table(sheet, columns, rows);
   const more = choice.rejected.length - shown.length;
   if (more > 0) {
     sheet.y -= 4;

@@ -66,8 +66,8 @@ function dataSheet(sheet: Sheet, item: Item, print: Printer): void {
 function factsOf(item: Item, words: Words, print: Printer): Fact[] {
   const f = words.field;
   const common: Fact[] = [
-    [f.metal, item.metal],
-    [f.coating, item.coating],
+    [f.metal, words.terms.metal[item.metal]],
+    [f.coating, words.terms.coating[item.coating]],
     [f.weight, print.weight(item.weight * 1000)],
     [f.pack, String(item.pack)],
     [
@@ -111,7 +111,7 @@ function sourcesOf(item: Item, { field: f }: Words): string {
   return [...bySource].map(([source, names]) => `${names.join(', ')}: ${source}`).join('; ');
 }
 
-function screwFacts(screw: Screw, { field: f }: Words, print: Printer): Fact[] {
+function screwFacts(screw: Screw, { field: f, terms }: Words, print: Printer): Fact[] {
   const { point, head, washer } = screw;
   const drills =
     point.drillsTo > 0
@@ -126,10 +126,10 @@ function screwFacts(screw: Screw, { field: f }: Words, print: Printer): Fact[] {
     [f.threadLength, print.short('size', screw.threadLength)],
     [
       f.point,
-      `${point.form}${point.number === undefined ? '' : ` ${point.number}`}, ${print.short('size', point.length)}`,
+      `${terms.point[point.form]}${point.number === undefined ? '' : ` ${point.number}`}, ${print.short('size', point.length)}`,
     ],
     [f.drills, drills],
-    [f.head, `${head.form}, ø ${print.short('size', head.bearingDiameter)}`],
+    [f.head, `${terms.head[head.form]}, ø ${print.short('size', head.bearingDiameter)}`],
     [f.washer, washer ? `ø ${print.short('size', washer.metalDiameter)}, ${washer.rubber}` : ''],
     [f.drive, screw.drive],
     [f.tension, strength(screw.tension, print, 'force')],

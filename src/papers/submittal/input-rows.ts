@@ -1,5 +1,6 @@
 /** The inputs of a job as rows under heads, with their standing. */
 import type { InputStanding } from '../../answer/inputs.ts';
+import { inputText } from '../words/terms.ts';
 import type { Words } from '../words/words.ts';
 
 export interface InputGroup {
@@ -14,7 +15,7 @@ export function inputGroups(inputs: readonly InputStanding[], words: Words): Inp
     const [first = '', ...rest] = input.path.split('.');
     const head = word(first, words);
     const name = rest.length === 0 ? head.toLowerCase() : nameOf(rest, words);
-    const row = { ...input, name };
+    const row = { ...input, name, text: inputText(input.path, input.text, words) };
     const held = groups.get(head);
     if (held) held.push(row);
     else groups.set(head, [row]);
@@ -35,7 +36,7 @@ function merged(inputs: readonly InputStanding[], words: Words): InputStanding[]
       continue;
     }
     const [, owner = '', field = ''] = part;
-    const text = `${word(field, words)} ${input.text}`;
+    const text = `${word(field, words)} ${inputText(input.path, input.text, words)}`;
     if (last?.path === owner) out[out.length - 1] = { ...last, text: `${last.text}, ${text}` };
     else out.push({ path: owner, standing: 'given', text });
   }

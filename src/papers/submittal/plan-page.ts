@@ -1,4 +1,5 @@
 /** The roof plan and the legend of its zones with areas and pressures. */
+
 import { sqft } from '../../quantities/quantity.ts';
 import { isRefusal } from '../../trace/refusal.ts';
 import { zoneHatches } from '../hatch.ts';
@@ -6,8 +7,9 @@ import { corners, GREY } from '../pdf/pen.ts';
 import { roofPlan } from '../pdf/roof-plan.ts';
 import type { Sheet } from '../pdf/sheet.ts';
 import { type Column, type Row, table } from '../pdf/table.ts';
-import { grouped, printer } from '../print-units.ts';
-import { connectionName } from '../words/words.ts';
+import { grouped, type Printer, printer } from '../print-units.ts';
+import { zoneName } from '../words/terms.ts';
+import { connectionName, type Words } from '../words/words.ts';
 
 /** Above this, squares would run together at the scale of a page. */
 const MOST_DRAWN = 9000;
@@ -44,13 +46,8 @@ export function planPage(sheet: Sheet): void {
   zoneTable(sheet);
 }
 
-function zoneTable(sheet: Sheet): void {
-  const { answer, words } = sheet.plan;
-  const print = printer(answer.job.print.units);
-  const w = words.submittal;
-  const hatches = zoneHatches(answer.field.zones);
-  const primary = answer.choices.find((choice) => choice.connection.primary);
-  const columns: Column[] = [
+export function zoneColumns({ submittal: w }: Words, print: Printer): Column[] {
+  return [
     { head: '', width: 34, fixed: true },
     { head: w.zone, width: 2 },
     { head: `${w.planArea}, ${print.unit('area')}`, width: 1.4, align: 'right' },
@@ -63,6 +60,15 @@ function zoneTable(sheet: Sheet): void {
     { head: `${w.upliftPlace}, ${print.unit('pressure')}`, width: 2, align: 'right' },
     { head: `${w.ofArea}, ${print.unit('smallArea')}`, width: 1.2, align: 'right' },
   ];
+}
+
+function zoneTable(sheet: Sheet): void {
+  const { answer, words } = sheet.plan;
+  const print = printer(answer.job.print.units);
+  const w = words.submittal;
+  const hatches = zoneHatches(answer.field.zones);
+  const primary = answer.choices.find((choice) => choice.connection.primary);
+  const columns = zoneColumns(words, print);
   const rows = answer.field.zones.map((zone, index): Row => {
     const uplift = answer.field.uplift(index, sqft(TABLE_AREA));
     const line = primary?.lines.find((one) => one.zone === index);
@@ -75,7 +81,7 @@ function zoneTable(sheet: Sheet): void {
             sheet.pen.box(x, y, 30, 9, { width: 0.4 });
           },
         },
-        { text: zone.label, bold: true },
+        { text: zoneName(zone, words), bold: true },
         print.number('area', zone.planArea_ft2),
         print.number('area', zone.slopeArea_ft2),
         isRefusal(uplift) ? w.noPressure : print.number('pressure', uplift),

@@ -1,4 +1,5 @@
 /** The proof of a connection's governing line: its load, then every link of its chain, with set formulas. */
+
 import type { Solved } from '../../answer/solve-job.ts';
 import { proveLine } from '../../choose/choose-items.ts';
 import type { LinkCheck } from '../../links/verdict.ts';
@@ -7,15 +8,24 @@ import { FAINT, GREY, INK, RED } from '../pdf/pen.ts';
 import type { Sheet } from '../pdf/sheet.ts';
 import { MARK_WIDTH, threadMark } from '../pdf/thread-mark.ts';
 import { printer } from '../print-units.ts';
+import { zoneName } from '../words/terms.ts';
 import type { ChoiceGroup } from './groups.ts';
+
+/** A head never stands alone at the foot: its link's head and a formula stay with it, in points. */
+const LINK_KEEP = 74;
+const HEAD_KEEP = LINK_KEEP + 10;
 
 export function proof(sheet: Sheet, { answer, design }: Solved, group: ChoiceGroup, printed: Printed): void {
   const { governing } = group;
   if (!governing?.choice.item) return;
   const { words } = sheet.plan;
   const { line, load } = proveLine(governing.choice, governing.line, design);
-  const zone = answer.field.zones[line.zone]?.label ?? '';
-  sheet.head(words.submittal.proof, `${words.submittal.zone} ${zone}. ${words.submittal.proofUnits}`, 50);
+  const zone = zoneName(answer.field.zones[line.zone], words);
+  sheet.head(
+    words.submittal.proof,
+    `${words.submittal.zone} ${zone}. ${words.submittal.proofUnits}`,
+    HEAD_KEEP,
+  );
   if (load.length > 0 || line.noLoad !== undefined) {
     linkHead(sheet, words.submittal.loadOnOne, loadText(sheet, line.fastenerLoad_lbf));
     if (line.noLoad !== undefined) sheet.paragraph(line.noLoad, { indent: 8, color: GREY });
@@ -49,7 +59,7 @@ function linkProof(sheet: Sheet, check: LinkCheck, printed: Printed): void {
 }
 
 function linkHead(sheet: Sheet, name: string, text: string, check?: LinkCheck): void {
-  sheet.room(44);
+  sheet.room(LINK_KEEP);
   sheet.y += 5;
   const { pen } = sheet;
   const red = check?.verdict === 'falls short';

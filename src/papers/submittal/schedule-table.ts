@@ -1,4 +1,5 @@
 /** The schedule: connections by zones, fastener and panel verdict side by side. */
+
 import type { ConnectionChoice, ScheduleLine } from '../../choose/schedule.ts';
 import { isPieceMeal } from '../../connections/connection.ts';
 import type { Verdict } from '../../links/verdict.ts';
@@ -6,6 +7,7 @@ import { GREY, RED } from '../pdf/pen.ts';
 import type { Sheet } from '../pdf/sheet.ts';
 import { type CellText, type Column, type Row, table } from '../pdf/table.ts';
 import { type Printer, printer } from '../print-units.ts';
+import { zoneName } from '../words/terms.ts';
 import { connectionName, type Words } from '../words/words.ts';
 
 export function scheduleTable(sheet: Sheet): void {
@@ -17,24 +19,28 @@ export function scheduleTable(sheet: Sheet): void {
   sheet.head(w.schedule, `${answer.field.cites}, ${answer.basis.method}`);
   sheet.paragraph(w.scheduleNote, { color: GREY, size: 8 });
   sheet.y += 2;
-  const columns: Column[] = [
-    { head: `${w.connection}, ${w.item}`, width: 3.9, most: 2 },
-    { head: w.zone, width: 1.85, most: 2 },
-    { head: `${w.spacing}, ${print.unit('spacing')}`, width: 1.15, align: 'right', most: 2 },
+  const columns = scheduleColumns(words, print);
+  const rows = answer.choices.flatMap((choice) =>
+    choice.lines.map((line, i) =>
+      rowOf(choice, line, i === 0, zoneName(answer.field.zones[line.zone], words), words, print),
+    ),
+  );
+  table(sheet, columns, rows);
+}
+
+export function scheduleColumns({ submittal: w }: Words, print: Printer): Column[] {
+  return [
+    { head: `${w.connection}, ${w.item}`, width: 3.4, most: 2 },
+    { head: w.zone, width: 1.65, most: 2 },
+    { head: `${w.spacing}, ${print.unit('spacing')}`, width: 1.5, align: 'right', most: 2 },
     { head: w.each, width: 0.8, align: 'right' },
     { head: w.setBy, width: 1.6, most: 2 },
     { head: `${w.load}, ${print.unit('force')}`, width: 1, align: 'right' },
     { head: w.governing, width: 1.8, most: 2 },
-    { head: w.ratio, width: 0.8, align: 'right' },
+    { head: w.ratio, width: 1.1, align: 'right' },
     { head: w.fastener, width: 61, fixed: true, most: 2 },
     { head: w.panel, width: 61, fixed: true, most: 2 },
   ];
-  const rows = answer.choices.flatMap((choice) =>
-    choice.lines.map((line, i) =>
-      rowOf(choice, line, i === 0, answer.field.zones[line.zone]?.label ?? '', words, print),
-    ),
-  );
-  table(sheet, columns, rows);
 }
 
 function rowOf(

@@ -1,10 +1,12 @@
 /** The first page: what the answer is, what falls short, what is unproven and why, what to ask. */
+
 import type { ConnectionChoice, ScheduleLine } from '../../choose/schedule.ts';
 import type { Verdict } from '../../links/verdict.ts';
 import { GREY, INK, RED } from '../pdf/pen.ts';
 import type { Sheet } from '../pdf/sheet.ts';
 import { threadMark } from '../pdf/thread-mark.ts';
 import { printer } from '../print-units.ts';
+import { zoneName } from '../words/terms.ts';
 import { connectionName } from '../words/words.ts';
 import { whatWeKnow } from './what-we-know.ts';
 
@@ -57,7 +59,7 @@ function countRow(sheet: Sheet): void {
 
 function placeOf(sheet: Sheet, choice: ConnectionChoice, line: ScheduleLine): string {
   const { answer, words } = sheet.plan;
-  return `${connectionName(choice.connection.id, words)}, ${words.submittal.zone} ${answer.field.zones[line.zone]?.label ?? ''}`;
+  return `${connectionName(choice.connection.id, words)}, ${words.submittal.zone} ${zoneName(answer.field.zones[line.zone], words)}`;
 }
 
 function shortfalls(sheet: Sheet): void {
@@ -99,7 +101,7 @@ function unproven(sheet: Sheet): void {
         const places = reasons.get(reason) ?? new Map<string, string[]>();
         const name = connectionName(choice.connection.id, words);
         const zones = places.get(name) ?? [];
-        zones.push(answer.field.zones[line.zone]?.label ?? '');
+        zones.push(zoneName(answer.field.zones[line.zone], words));
         places.set(name, zones);
         reasons.set(reason, places);
       }

@@ -3,7 +3,7 @@ export const enCrew = {
   title: 'Crew sheet',
   chalkHead: 'Chalk this first',
   zonesNote:
-    'Hatching tells the zone, the number the spacing along each line. Chalk zone borders before the first panel.',
+    'Hatching tells the zone, the number the spacing along each line. Chalk zone borders before the first panel. Overhang = voladizo.',
   whatHead: 'What goes where',
   zone: 'zone',
   bit: 'bit',

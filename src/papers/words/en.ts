@@ -4,6 +4,7 @@ import { enCrew } from './en-crew.ts';
 import { enLimits } from './en-limits.ts';
 import { enPath } from './en-path.ts';
 import { enSubmittal } from './en-submittal.ts';
+import { enTerms } from './en-terms.ts';
 
 export const en = {
   verdict: { holds: 'holds', 'falls short': 'falls short', unproven: 'unproven' },
@@ -148,4 +149,5 @@ export const en = {
   limits: enLimits,
   path: enPath,
   crew: enCrew,
+  terms: enTerms,
 } as const;

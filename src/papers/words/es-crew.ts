@@ -5,7 +5,7 @@ export const esCrew: Words['crew'] = {
   title: 'Hoja de obra',
   chalkHead: 'Marque esto primero',
   zonesNote:
-    'El rayado dice la zona, el número la separación en cada línea. Marque las zonas con tiza antes del primer panel. "Overhang" es voladizo.',
+    'El rayado dice la zona, el número la separación en cada línea. Marque las zonas con tiza antes del primer panel. Overhang = voladizo.',
   whatHead: 'Qué va dónde',
   zone: 'zona',
   bit: 'punta',

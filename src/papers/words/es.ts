@@ -3,6 +3,7 @@ import { esCrew } from './es-crew.ts';
 import { esLimits } from './es-limits.ts';
 import { esPath } from './es-path.ts';
 import { esSubmittal } from './es-submittal.ts';
+import { esTerms } from './es-terms.ts';
 import type { Words } from './shape.ts';
 
 export const es: Words = {
@@ -147,4 +148,5 @@ export const es: Words = {
   limits: esLimits,
   path: esPath,
   crew: esCrew,
+  terms: esTerms,
 };

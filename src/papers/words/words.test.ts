@@ -21,7 +21,7 @@ test('every connection of the demonstration jobs has a Spanish name', () => {
 
 test('a name keeps what tells it from its like', () => {
   const es = wordsOf('es');
-  expect(connectionName('trim joints, north', es)).toBe('uniones de remates, north');
+  expect(connectionName('trim joints, north', es)).toBe('uniones de remates, norte');
   expect(connectionName('pipe boot 2', es)).toBe('bota de tubo 2');
   expect(connectionName('something new', es)).toBe('something new');
 });

@@ -3,6 +3,8 @@ import { en } from './en.ts';
 import { es } from './es.ts';
 import type { Words } from './shape.ts';
 
+import { planeName } from './terms.ts';
+
 export type { Words };
 export type Language = 'en' | 'es';
 
@@ -16,5 +18,6 @@ export function connectionName(id: string, words: Words): string {
   const named = (words.connection as Readonly<Record<string, string>>)[base];
   if (named === undefined) return id;
   const [first = ''] = rest;
-  return `${named}${first === '' || first.startsWith(',') ? first : ` ${first}`}`;
+  if (first.startsWith(',')) return `${named}, ${planeName(first.slice(1).trim(), words)}`;
+  return first === '' ? named : `${named} ${first}`;
 }
