@@ -9,7 +9,7 @@ import { ask, askOf } from './ask.ts';
 import { withField } from './field.ts';
 import { plausibleRanges } from './plausible.ts';
 import { questionOf } from './questions.ts';
-import type { AskReport } from './report.ts';
+import type { AskReport, RankedQuestion } from './report.ts';
 import type { Robust } from './robust.ts';
 import { atValues, type Unknown, unknownsOf } from './unknowns.ts';
 import { Variations } from './variations.ts';
@@ -78,12 +78,20 @@ const faceOf = ({ choices, field, count, takeoff }: Answer) => ({
   ]),
 });
 
-/** Every unknown at its reference but one, at one of its values. */
-function documentWith(document: unknown, path: string, text: string): unknown {
+/** One unknown at one of its values, the others at their reference or where they are said to stand. */
+function documentWith(
+  document: unknown,
+  path: string,
+  text: string,
+  others: RankedQuestion['othersAt'] = [],
+): unknown {
   const list = unknownsIn(document);
-  const at = list.map((unknown) =>
-    unknown.path === path ? unknown.values.findIndex((value) => value.text === text) : unknown.reference,
-  );
+  const at = list.map((unknown) => {
+    const wanted = unknown.path === path ? text : others.find((one) => one.path === unknown.path)?.text;
+    return wanted === undefined
+      ? unknown.reference
+      : unknown.values.findIndex((value) => value.text === wanted);
+  });
   return atValues(document, list, at);
 }
 
@@ -123,11 +131,11 @@ describe.each(names)('%s', (name) => {
   });
 
   test('knowing an answer never leaves a dearer order than the robust one', () => {
-    for (const { path, robust, values } of report.questions) {
+    for (const { path, robust, values, othersAt } of report.questions) {
       if (!robust.found) continue;
       expect(robust.overCheapest).toBeGreaterThanOrEqual(0);
       for (const { name: text, price, priceOnceKnown } of robust.serves) {
-        const altered = documentWith(document, path, text);
+        const altered = documentWith(document, path, text, othersAt);
         const own = values.find((value) => value.text === text)?.answer;
         const byOwnChoice = answerOf(altered);
         const kept = answerOf(byHand(altered, robust));

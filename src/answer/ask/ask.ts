@@ -1,22 +1,22 @@
 /**
  * What to ask next. Every unknown is tried over its plausible values while the others stand at a reference: what is
- * assumed, or what is usual. One that moves nothing there is tried once more with all others at their worst, so that
- * it is not left unasked because another unknown hid it. This is one at a time and one joint corner, not every
- * combination.
+ * assumed, or what is usual. One that moves nothing there is tried again with all others at their worst, and at the
+ * worst that fasteners can answer for, so that it is not left unasked because another unknown hid it. This is one at a
+ * time and two joint corners, not every combination.
  */
 import type { Job } from '../../job/job.ts';
 import { type Read, readJob } from '../../job/read-job.ts';
 import { readShelf } from '../../shelf/read-shelf.ts';
 import type { Shelf } from '../../shelf/shelf.ts';
 import { briefOf, effectOf, wantedTest } from './effects.ts';
-import { jointRobust, namedOf } from './joint.ts';
+import { cornerOf, jointRobust, namedOf } from './joint.ts';
 import { byMoves, isStill, type Moves, movesOver } from './moves.ts';
 import type { Outcome } from './outcome.ts';
 import { questionOf } from './questions.ts';
 import type { AskReport, QuietQuestion, RankedQuestion } from './report.ts';
 import { robustOver } from './robust.ts';
 import { type Trial, trialOf } from './trial.ts';
-import { atValues, unknownsOf } from './unknowns.ts';
+import { atValues, type Unknown, unknownsOf } from './unknowns.ts';
 import { Variations } from './variations.ts';
 
 /** From documents: every fault of either, or the questions. */
@@ -43,25 +43,16 @@ export function ask(document: unknown, job: Job, shelf: Shelf): Read<AskReport> 
       value === unknown.reference ? reference : solveAt(references.with(u, value)),
     ),
   );
-  const worst = trials.map((trial) => trial.worst);
-  const corner = solveAt(worst);
-  const present = variations.solve(document);
-  const told = trials.map((trial, u) => {
-    const moves = movesOf(trial.solved);
-    if (!isStill(moves) || trial.solved.some(({ ok }) => !ok)) return { trial, moves, onlyAtWorst: false };
-    const { values } = trial.unknown;
-    const atWorst = values.map((_, value) => (value === worst[u] ? corner : solveAt(worst.with(u, value))));
-    return { trial, moves: movesOf(atWorst), onlyAtWorst: true };
-  });
-  const still = (one: (typeof told)[number]) => one.onlyAtWorst && isStill(one.moves);
+  const corner = cornerOf(trials, reference.value);
+  const ends = [trials.map(({ worst }) => worst), corner.at];
+  const told = trials.map((trial, u) =>
+    tell(trial, reference.value, ends, (at, value) => solveAt(at.with(u, value))),
+  );
   const questions = told
-    .filter((one) => !still(one))
-    .sort((a, b) => Number(a.onlyAtWorst) - Number(b.onlyAtWorst) || byMoves(a.moves, b.moves))
-    .map(({ trial, moves, onlyAtWorst }, i) => ({
-      ...ranked(trial, moves, reference.value, variations),
-      onlyAtWorst,
-      rank: i + 1,
-    }));
+    .filter(({ still }) => !still)
+    .sort((a, b) => Number(a.at !== undefined) - Number(b.at !== undefined) || byMoves(a.moves, b.moves))
+    .map((one, i) => ranked(one, i + 1, list, variations));
+  const present = variations.solve(document);
   return {
     ok: true,
     value: {
@@ -69,35 +60,73 @@ export function ask(document: unknown, job: Job, shelf: Shelf): Read<AskReport> 
       present: present.ok ? briefOf(present.value) : undefined,
       reference: briefOf(reference.value),
       questions,
-      needNotBeAsked: told.filter(still).map(({ trial }) => tried(trial, reference.value)),
+      needNotBeAsked: told.filter(({ still }) => still).map(tried),
       withoutRange,
-      joint: list.length === 0 ? undefined : jointRobust(trials, solveAt, reference.value, variations),
+      joint: list.length === 0 ? undefined : jointRobust(trials, corner, solveAt, variations),
     },
   };
 }
 
-/** Values that cannot be solved move nothing here; they are told by themselves. */
-const movesOf = (solved: readonly Read<Outcome>[]): Moves =>
-  movesOver(solved.flatMap((one) => (one.ok ? [one.value] : [])));
+/** What a trial shows, and against which answer; `at` is where the others stand when it is not their reference. */
+interface Told {
+  readonly trial: Trial;
+  readonly base: Outcome;
+  readonly moves: Moves;
+  readonly still: boolean;
+  readonly at?: readonly number[];
+}
 
-function tried({ unknown, solved }: Trial, reference: Outcome): QuietQuestion {
+/** The trial as it is, or, where it moves nothing, at the first end of the others at which it does. */
+function tell(
+  trial: Trial,
+  reference: Outcome,
+  ends: readonly (readonly number[])[],
+  solveAt: (at: readonly number[], value: number) => Read<Outcome>,
+): Told {
+  const here = { trial, base: reference, ...stillness(trial) };
+  if (!here.still) return here;
+  for (const at of ends) {
+    const there = trialOf(trial.unknown, (value) => solveAt(at, value));
+    const base = [there.solved[trial.unknown.reference], ...there.solved].find((one) => one?.ok);
+    const found = stillness(there);
+    if (!found.still && base?.ok) return { trial: there, base: base.value, ...found, at };
+    if (!found.still) return { ...here, still: false };
+  }
+  return here;
+}
+
+/** A value that cannot be solved moves nothing that can be counted, but it is not still either. */
+function stillness({ solved }: Trial): Pick<Told, 'moves' | 'still'> {
+  const moves = movesOver(solved.flatMap((one) => (one.ok ? [one.value] : [])));
+  return { moves, still: isStill(moves) && solved.every(({ ok }) => ok) };
+}
+
+const textsAt = (list: readonly Unknown[], at: readonly number[], but: Unknown) =>
+  list.flatMap(({ path, values }, u) =>
+    path === but.path ? [] : [{ path, text: values[at[u] as number]?.text ?? '' }],
+  );
+
+function tried({ trial: { unknown, solved }, base }: Told): QuietQuestion {
   const { path, standing, own, range } = unknown;
   return {
     path,
     standing,
     own,
     question: questionOf(path),
-    values: solved.map((one, value) => effectOf(unknown, value, one, reference)),
+    values: solved.map((one, value) => effectOf(unknown, value, one, base)),
     range: { source: range.source, origin: range.origin },
   };
 }
 
-function ranked(
-  trial: Trial,
-  moves: Moves,
-  reference: Outcome,
-  variations: Variations,
-): Omit<RankedQuestion, 'rank' | 'onlyAtWorst'> {
-  const sufficient = trial.unknown.path === 'panel.upliftTest' ? { wantedTest: wantedTest(reference) } : {};
-  return { ...tried(trial, reference), moves, robust: robustOver(namedOf(trial), variations), ...sufficient };
+function ranked(told: Told, rank: number, list: readonly Unknown[], variations: Variations): RankedQuestion {
+  const { trial, base, moves, at } = told;
+  return {
+    rank,
+    ...tried(told),
+    moves,
+    onlyAtWorst: at !== undefined,
+    ...(at ? { othersAt: textsAt(list, at, trial.unknown) } : {}),
+    ...(trial.unknown.path === 'panel.upliftTest' ? { wantedTest: wantedTest(base) } : {}),
+    robust: robustOver(namedOf(trial), variations),
+  };
 }

@@ -1,5 +1,6 @@
 /** What each value of an unknown makes of the answer, and what a test would have to show. */
 import type { Read } from '../../job/read-job.ts';
+import { difference } from './moves.ts';
 import type { Outcome } from './outcome.ts';
 import type { Brief, ValueEffect, WantedTest } from './report.ts';
 import type { Unknown } from './unknowns.ts';
@@ -25,7 +26,7 @@ export function effectOf(
     text,
     isReference,
     answer: briefOf(outcome),
-    priceDifference: outcome.price - reference.price,
+    priceDifference: difference(outcome.price, reference.price),
     ...differences(outcome, reference),
   };
 }

@@ -11,19 +11,31 @@ import { type Named, robustOver, sceneOf, soundest } from './robust.ts';
 import type { Trial } from './trial.ts';
 import type { Variations } from './variations.ts';
 
-/** @param solveAt the answer with each unknown at the value of an index, in the order of the trials */
-export function jointRobust(
-  trials: readonly Trial[],
-  solveAt: (at: readonly number[]) => Read<Outcome>,
-  reference: Outcome,
-  variations: Variations,
-): JointRobust {
+/** The worst value of each unknown among those that fasteners can answer for. */
+export interface Corner {
+  /** Index of a value for each unknown; the reference of those that make other joints, parts or zones. */
+  readonly at: readonly number[];
+  readonly fits: readonly boolean[];
+  readonly served: readonly (readonly Named[])[];
+}
+
+export function cornerOf(trials: readonly Trial[], reference: Outcome): Corner {
   const scene = sceneOf(reference);
   const served = trials.map((trial) => soundest(namedOf(trial)));
   const fits = served.map((list) => list.every(({ outcome }) => sceneOf(outcome) === scene));
   const at = trials.map((trial, u) =>
     fits[u] ? worstServed(trial, served[u] ?? []) : trial.unknown.reference,
   );
+  return { at, fits, served };
+}
+
+/** @param solveAt the answer with each unknown at the value of an index, in the order of the trials */
+export function jointRobust(
+  trials: readonly Trial[],
+  { at, fits, served }: Corner,
+  solveAt: (at: readonly number[]) => Read<Outcome>,
+  variations: Variations,
+): JointRobust {
   const solved = solveAt(at);
   const corner = trials.flatMap(({ unknown: { path, values } }, u) =>
     fits[u] ? [{ path, text: values[at[u] as number]?.text ?? '' }] : [],

@@ -25,9 +25,12 @@ export function movesOver(outcomes: readonly Outcome[]): Moves {
     verdicts: countOf(cells, (key) => varies((outcome) => outcome.cells.get(key)?.verdict)),
     items: countOf(connections, (id) => varies(({ items }) => items.get(id))),
     spacings: countOf(cells, (key) => varies((outcome) => spacing(outcome, key))),
-    price: prices.length === 0 ? 0 : Math.max(...prices) - Math.min(...prices),
+    price: prices.length === 0 ? 0 : difference(Math.max(...prices), Math.min(...prices)),
   };
 }
+
+/** Of two prices, in whole cents: both are sums of cents, and their difference must show no dust. */
+export const difference = (a: number, b: number): number => Math.round((a - b) * 100) / 100;
 
 function countOf(keys: ReadonlySet<string>, holds: (key: string) => boolean): number {
   let count = 0;

@@ -46,13 +46,15 @@ export interface RankedQuestion extends Tried {
   /** 1 is asked first. */
   readonly rank: number;
   readonly moves: Moves;
-  /** Whether it moves the answer only where the other unknowns stand at their worst. */
+  /** It moves the answer only where the other unknowns stand at their worst; its values are told as they are there. */
   readonly onlyAtWorst: boolean;
+  /** Where the others stand then. */
+  readonly othersAt?: readonly { readonly path: string; readonly text: string }[];
   readonly robust: Robust;
   readonly wantedTest?: readonly WantedTest[];
 }
 
-/** Nothing of the answer moves over the values, with the other unknowns at their reference and at their worst. */
+/** Nothing of the answer moves over the values, with the other unknowns at their reference, at their worst, and at the worst fasteners can answer for. */
 export type QuietQuestion = Tried;
 
 export interface JointRobust {

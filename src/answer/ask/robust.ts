@@ -7,6 +7,7 @@
 import type { ScheduleLine } from '../../choose/schedule.ts';
 import type { VerdictCount } from '../answer.ts';
 import { commonItem, type Fixed } from './common-item.ts';
+import { difference } from './moves.ts';
 import { NOTHING_FITS, type Outcome } from './outcome.ts';
 import type { Variations } from './variations.ts';
 
@@ -76,7 +77,7 @@ export function robustOver(tries: readonly Named[], variations: Variations): Rob
     found: true,
     items: fixed.map((one, index) => itemOf(one, index, first)),
     price,
-    overCheapest: price - Math.min(...served.map(({ priceOnceKnown }) => priceOnceKnown)),
+    overCheapest: difference(price, Math.min(...served.map(({ priceOnceKnown }) => priceOnceKnown))),
     count: laid.map(({ count }) => count).reduce(worse),
     serves: served,
     beyond,
