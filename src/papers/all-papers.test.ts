@@ -94,6 +94,24 @@ describe('the submittal', () => {
       for (const limit of Object.values(wordsOf(language).limits)) expect(text).toContain(limit);
     }
   });
+  test('the Spanish papers in SI units stay inside the border, with the words of the catalogue', async () => {
+    const solved = solvedDemo('a-boathouse', { print: { units: 'SI', language: 'es' } });
+    const pages = pdfPages(await submittalPdf(solved));
+    expect(outside([...pages, ...pdfPages(await crewSheetPdf(solved))])).toEqual([]);
+    const text = textOf(pages);
+    for (const word of [
+      '3 voladizo',
+      'entablado de contrachapado',
+      'Uniones de remates, sur',
+      'cerrado',
+      'extraplana',
+    ])
+      expect(text).toContain(word);
+    // A label of a section; the engine's sentences stay English.
+    expect(text).not.toMatch(/3 overhang|^plywood deck,/m);
+    expect(text).toContain('63.0');
+    expect(text).toContain('m/s');
+  });
   test('SI jobs are printed on A4 in SI units', async () => {
     const pages = pdfPages(await submittalPdf(solvedAsIs('d-reroof')));
     expect(pages[0]?.width).toBeCloseTo(595.28, 1);

@@ -11,7 +11,7 @@ const es = wordsOf('es');
 const SIZE = 10;
 const GAP = 8;
 /** Shares of the width: where, what, spacing by zone, how many. */
-const shares = [0.21, 0.28, 0.3, 0.21] as const;
+const shares = [0.18, 0.28, 0.33, 0.21] as const;
 
 interface Part {
   readonly text: string;

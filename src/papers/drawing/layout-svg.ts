@@ -35,7 +35,7 @@ export function layoutSvg(answer: Answer): string {
   const ground: Ground = { answer, words: wordsOf(answer.job.print.language), box, size, flip };
   const [width, drawn] = [box.right - box.left, box.top - box.bottom];
   const block = svgTitleBlock(answer, ground.words, { x: box.left, y: drawn + size * 17, width, size });
-  const view = [box.left - size * 4, 0, width + size * 8, drawn + size * 17 + block.height];
+  const view = [box.left - size * 4, 0, width + size * 8, drawn + size * 19 + block.height];
   return [
     '<?xml version="1.0" encoding="UTF-8"?>\n',
     element(

@@ -30,7 +30,9 @@ export function svgTitleBlock(
   const drawn = fastenerRows(answer, words).map((text, i) =>
     label({ x: at.x + third * 1.1, y: at.y + line * (i + 1) }, text),
   );
-  const titles = titleRows(answer, words).map((text, i) =>
+  // Signs of ordinary text that the frame holds beside its margins.
+  const signs = Math.max(20, Math.floor((third * 0.9 - at.size * 2) / (at.size * 0.52)));
+  const titles = titleRows(answer, words, signs).map((text, i) =>
     label(
       {
         x: at.x + third * 2.1 + at.size,
@@ -92,16 +94,16 @@ function fastenerRows({ choices, layout }: Answer, words: Words): string[] {
   });
 }
 
-function titleRows({ job, shelf, field, basis, count }: Answer, words: Words): string[] {
+function titleRows({ job, shelf, field, basis, count }: Answer, words: Words, signs: number): string[] {
   const { sheet } = words;
   return [
     'Deckbite',
-    cut(job.name, 38),
-    cut(`${sheet.reference}: ${job.reference}`, 38),
+    cut(job.name, signs),
+    cut(`${sheet.reference}: ${job.reference}`, signs),
     `${sheet.revision} ${job.revision}${job.date ? `, ${job.date}` : ''}`,
-    cut(`${sheet.shelf}: ${shelf.name}`, 38),
+    cut(`${sheet.shelf}: ${shelf.name}`, signs),
     `${sheet.edition} ${shelf.edition}, ${shelf.date}`,
-    ...breakLines(`${sheet.basis}: ${field.cites}, ${basis.method}`, 38, (text) => text.length, 2),
+    ...breakLines(`${sheet.basis}: ${field.cites}, ${basis.method}`, signs, (text) => text.length, 3),
     words.sheet.shortCounts(count.holds, count.fallsShort, count.unproven),
     words.crew.notPlan,
   ];

@@ -2,6 +2,7 @@
 import type ExcelJS from 'exceljs';
 import type { Answer } from '../../answer/answer.ts';
 import type { Solved } from '../../answer/solve-job.ts';
+import { breakLines } from '../pdf/break-lines.ts';
 import { wordsOf } from '../words/words.ts';
 import { fixZipTime } from './fixed-zip-time.ts';
 import { orderRows, scheduleRows, zoneCountRows } from './order-rows.ts';
@@ -20,11 +21,15 @@ export async function orderXlsx({ answer }: Solved): Promise<Uint8Array> {
   orderSheet(book, answer);
   zoneSheet(book, answer);
   scheduleSheet(book, answer);
+  book.eachSheet(rowHeights);
   return fixZipTime(new Uint8Array(await book.xlsx.writeBuffer()));
 }
 
 type Book = ExcelJS.Workbook;
 type Column = readonly [header: string, key: string, width: number, format?: string];
+
+/** Named: a bold face of no name is set in another family by some programs. */
+const FONT_BOLD = { name: 'Calibri', family: 2, size: 11, bold: true } as const;
 
 /** Columns of long texts, which go on over several lines. */
 const wrapped: ReadonlySet<string> = new Set(['designation', 'serves', 'connection', 'governing']);
@@ -44,7 +49,7 @@ function sheetOf(book: Book, name: string, columns: readonly Column[]): ExcelJS.
     },
   }));
   const head = sheet.getRow(1);
-  head.font = { bold: true };
+  head.font = FONT_BOLD;
   // Two lines, stated: spreadsheet programs guess the height of wrapped heads, and guess it too low.
   head.height = 32;
   columns.forEach(([, , , numFmt], i) => {
@@ -57,6 +62,22 @@ function sheetOf(book: Book, name: string, columns: readonly Column[]): ExcelJS.
   });
   head.border = { bottom: { style: 'medium' } };
   return sheet;
+}
+
+const LINE = 15;
+
+/** Stated as well, as not every program measures wrapped rows when it opens a file. */
+function rowHeights(sheet: ExcelJS.Worksheet): void {
+  sheet.eachRow((row, number) => {
+    if (number === 1) return;
+    let lines = 1;
+    row.eachCell((cell, column) => {
+      const { key = '', width = 10 } = sheet.getColumn(column);
+      const text = typeof cell.value === 'string' && wrapped.has(key) ? cell.value : '';
+      lines = Math.max(lines, breakLines(text, width * 0.95, (part) => part.length).length);
+    });
+    row.height = LINE * lines;
+  });
 }
 
 /** What XML cannot hold is dropped; everything else stays as written, as plain text. */
@@ -98,7 +119,7 @@ function orderSheet(book: Book, answer: Answer): void {
     price: sum('L', total),
     weight_lbf: sum('M', weight_lbf),
   });
-  foot.font = { bold: true };
+  foot.font = FONT_BOLD;
   foot.border = { top: { style: 'medium' } };
 }
 

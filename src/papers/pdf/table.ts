@@ -39,10 +39,11 @@ const SIZE = 8;
 const NOTE = 7;
 export const HEAD_SIZE = 7.5;
 
-export function table(sheet: Sheet, columns: readonly Column[], rows: readonly Row[]): void {
+/** @param below height of what must stay under the last row, in points */
+export function table(sheet: Sheet, columns: readonly Column[], rows: readonly Row[], below = 0): void {
   const widths = widthsOf(sheet.width, columns);
   const head = () => drawHead(sheet, columns, widths);
-  sheet.room(tableStart(sheet, columns, rows));
+  sheet.room(tableStart(sheet, columns, rows) + (rows.length <= TAIL + 1 ? below : 0));
   head();
   let onPage = 0;
   for (const [i, given] of rows.entries()) {
@@ -50,7 +51,7 @@ export function table(sheet: Sheet, columns: readonly Column[], rows: readonly R
     let height = heightOf(sheet, columns, widths, row);
     // The last rows go over the page together: one or two alone would be overlooked.
     const last = i > 0 && i === rows.length - TAIL;
-    const needed = last ? sumOf(sheet, columns, widths, rows.slice(i)) : height;
+    const needed = last ? sumOf(sheet, columns, widths, rows.slice(i)) + below : height;
     if (onPage > 0 && sheet.y + needed > sheet.bottom) {
       sheet.newPage();
       head();
@@ -112,7 +113,7 @@ function heightOf(sheet: Sheet, columns: readonly Column[], widths: readonly num
       most: column.most ?? 4,
     });
     const note = cell.note
-      ? sheet.pen.heightOf(cell.note, { width: widths[i] ?? 0, size: NOTE, most: 3 })
+      ? sheet.pen.heightOf(cell.note, { width: widths[i] ?? 0, size: NOTE, most: 4 })
       : 0;
     return text + note;
   });
@@ -174,7 +175,7 @@ function drawRow(
         size: NOTE,
         color: GREY,
         align: column.align ?? 'left',
-        most: 3,
+        most: 4,
       });
     x += width + GAP;
   });

@@ -18,6 +18,8 @@ import { proof } from './proof.ts';
 
 const SECTION = 175;
 const MOST_REJECTED = 8;
+/** Height of the line that says how many more there are. */
+const MORE = 16;
 /** A connection starts on a page that has room for its section, its chain and the reasons. */
 const ROOM = 340;
 
@@ -120,14 +122,15 @@ function reasons(sheet: Sheet, choice: ConnectionChoice): void {
   labelled(sheet, words.submittal.whyThis, choice.because);
   const shown = bestRejected(choice.rejected);
   if (shown.length === 0) return;
+  const more = choice.rejected.length - shown.length;
+  const below = more > 0 ? MORE : 0;
   const columns: Column[] = [
     { head: words.submittal.item, width: 74, fixed: true },
     { head: '', width: 1, most: 3 },
   ];
   const rows = shown.map(({ item, because }): Row => ({ cells: [{ text: item, bold: true }, because] }));
-  sheet.subhead(words.submittal.whyNot, tableStart(sheet, columns, rows));
-  table(sheet, columns, rows);
-  const more = choice.rejected.length - shown.length;
+  sheet.subhead(words.submittal.whyNot, tableStart(sheet, columns, rows) + below);
+  table(sheet, columns, rows, below);
   if (more > 0) {
     sheet.y -= 4;
     sheet.paragraph(words.submittal.rejectedMore(more), { color: GREY, size: 7.5 });
