@@ -35,14 +35,15 @@ export function ask(document: unknown, job: Job, shelf: Shelf): Read<AskReport> 
   const { list, withoutRange } = unknownsOf(document, job, shelf);
   const references = list.map(({ reference }) => reference);
   const variations = new Variations(shelf);
-  const solveAt = (at: readonly number[]) => variations.solve(atValues(document, list, at));
+  const solved = new Map<string, Read<Outcome>>();
+  const solveAt = (at: readonly number[]): Read<Outcome> => {
+    const found = solved.get(at.join()) ?? variations.solve(atValues(document, list, at));
+    solved.set(at.join(), found);
+    return found;
+  };
   const reference = solveAt(references);
   if (!reference.ok) return reference;
-  const trials = list.map((unknown, u) =>
-    trialOf(unknown, (value) =>
-      value === unknown.reference ? reference : solveAt(references.with(u, value)),
-    ),
-  );
+  const trials = list.map((unknown, u) => trialOf(unknown, (value) => solveAt(references.with(u, value))));
   const corner = cornerOf(trials, reference.value);
   const ends = [trials.map(({ worst }) => worst), corner.at];
   const told = trials.map((trial, u) =>
