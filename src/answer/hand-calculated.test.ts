@@ -65,13 +65,13 @@ describe('boathouse, panel clips, zone 3 on the roof (ASCE 7-22, NDS, ASD)', () 
   // Hip over 20 to 27 degrees (22.6): zone 3 = -2.0 up to 10 ft²; Kd multiplies both terms in 7-22.
   const p = 0.6 * qh * 0.85 * (2 + 0.18);
   test('pressure', () => expect(line.fastenerPressure_psf).toBeCloseTo(p, 6));
-  test('16 in of seam spacing: 16 · 16 / 144 ft² a clip', () =>
-    expect(line.place_ft2).toBeCloseTo(256 / 144, 9));
-  test('withdrawal in 19/32 in plywood: 2850 · 0.42² · 0.19 · 1.6 · 0.59375', () =>
-    expect(link('withdrawal')?.capacity.value).toBeCloseTo(2850 * 0.42 ** 2 * 0.19 * 1.6 * 0.59375, 6));
+  test('20 in along a 16 in seam: 16 · 20 / 144 ft² a clip', () =>
+    expect(line.place_ft2).toBeCloseTo(320 / 144, 9));
+  test('withdrawal of a number 12 from 19/32 in plywood: 2850 · 0.42² · 0.216 · 1.6 · 0.59375', () =>
+    expect(link('withdrawal')?.capacity.value).toBeCloseTo(2850 * 0.42 ** 2 * 0.216 * 1.6 * 0.59375, 6));
   test('ratio of the thread', () => {
-    const load = (p * (128 / 144) * (0.45 + 0.85)) / 0.85;
-    expect(link('withdrawal')?.ratio).toBeCloseTo(load / (2850 * 0.42 ** 2 * 0.19 * 1.6 * 0.59375), 6);
+    const load = (p * (160 / 144) * (0.45 + 0.85)) / 0.85;
+    expect(link('withdrawal')?.ratio).toBeCloseTo(load / (2850 * 0.42 ** 2 * 0.216 * 1.6 * 0.59375), 6);
   });
 });
 
@@ -206,11 +206,11 @@ describe('caps and waste', () => {
   });
   test('a sound item goes before a cheaper one that is less proven', () => {
     const shelf = read('shelf');
-    const cheap = shelf.items.find((one: { id: string }) => one.id === 'CW10-100S');
+    const cheap = shelf.items.find((one: { id: string }) => one.id === 'CW12-125S');
     const { tension: _, ...bare } = cheap;
     shelf.items.push({ ...bare, id: 'AA-CHEAP', price: 0.001 });
     const solved = solveJob(boathouse, shelf);
-    expect(solved.ok && solved.value.answer.choices[0]?.item?.id).toBe('CW10-100S');
+    expect(solved.ok && solved.value.answer.choices[0]?.item?.id).toBe('CW12-125S');
   });
 });
 

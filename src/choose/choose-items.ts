@@ -20,7 +20,7 @@ import { settingFor } from './setting.ts';
 import { type Occurrence, occurrences } from './where.ts';
 
 /** To set one fastener, in the currency of the shelf: an assumption, so that fewer fasteners count for something. */
-export const LABOUR_EACH = 0.25;
+const LABOUR_EACH = 0.25;
 
 interface Candidate {
   readonly item: Screw | Rivet;
@@ -154,7 +154,6 @@ function tryItem(
   // The spacing is sought as if it fitted: no spacing mends a misfit.
   const sought = where.map((at) => lineFor(fitting, at, design));
   const lines = ruledOut === undefined ? sought : sought.map((line) => withCheck(line, misfit(ruledOut)));
-  const count = where.reduce((sum, at, i) => sum + roughCount(connection, lines[i] as ScheduleLine, at), 0);
   return {
     item,
     chain,
@@ -162,8 +161,24 @@ function tryItem(
     fallsShort: lines.filter((line) => line.verdict === 'falls short').length,
     shortChecks: countChecks(lines, 'falls short'),
     unproven: countChecks(lines, 'unproven'),
-    cost: count * (item.price + LABOUR_EACH),
+    cost: roughCost(item, lines, where, connection, design),
   };
+}
+
+/** Fasteners, the setting of them, and the clips and plates they hold, since fewer places save those too. */
+export function roughCost(
+  item: Screw | Rivet,
+  lines: readonly ScheduleLine[],
+  where: readonly Occurrence[],
+  connection: Connection,
+  { parts }: Pick<Design, 'parts'>,
+): number {
+  const hardware = connection.duty === 'clip' ? (parts.clip?.price ?? 0) + (parts.plate?.price ?? 0) : 0;
+  return where.reduce((sum, at, i) => {
+    const line = lines[i] as ScheduleLine;
+    const each = item.price + LABOUR_EACH + hardware / line.each;
+    return sum + roughCount(connection, line, at) * each;
+  }, 0);
 }
 
 const countChecks = (lines: readonly ScheduleLine[], verdict: Verdict): number =>

@@ -1,8 +1,8 @@
 /** The cheapest item that is as sound at every outcome as the one chosen there, with the closest of its spacings. */
-import { chainOf, LABOUR_EACH } from '../../choose/choose-items.ts';
+import { chainOf, roughCost } from '../../choose/choose-items.ts';
 import type { Design } from '../../choose/design.ts';
 import { type Chain, evaluateLine } from '../../choose/evaluate-line.ts';
-import { findLine, roughCount } from '../../choose/find-spacing.ts';
+import { findLine } from '../../choose/find-spacing.ts';
 import { ruleOut } from '../../choose/rule-out.ts';
 import type { ConnectionChoice, ScheduleLine } from '../../choose/schedule.ts';
 import { settingFor } from '../../choose/setting.ts';
@@ -56,19 +56,11 @@ function cheapest(items: readonly (Screw | Rivet)[], views: readonly View[]): Fi
   for (const item of items) {
     const lines = fixedLines(item, views);
     if (!lines) continue;
-    const cost = costOf(item, lines[0] ?? [], views[0] as View);
+    const { choice, where, design } = views[0] as View;
+    const cost = roughCost(item, lines[0] ?? [], where, choice.connection, design);
     if (!best || cost < best.cost) best = { fixed: { item, lines }, cost };
   }
   return best?.fixed;
-}
-
-/** In the measure items are chosen by: pieces and the setting of them. */
-function costOf(item: Screw | Rivet, lines: readonly ScheduleLine[], { choice, where }: View): number {
-  return where.reduce(
-    (sum, at, i) =>
-      sum + roughCount(choice.connection, lines[i] as ScheduleLine, at) * (item.price + LABOUR_EACH),
-    0,
-  );
 }
 
 /** Lines of an item at the closest spacing any outcome wants, or nothing where it is less sound than what was chosen. */

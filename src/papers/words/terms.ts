@@ -1,6 +1,6 @@
 /** Words of the engine in the language of a paper. A word the catalogue lacks (a person's own) is printed as it stands. */
 import type { FieldZone } from '../../site/pressure-field.ts';
-import type { Words } from './words.ts';
+import type { Words } from './shape.ts';
 
 type Terms = Words['terms'];
 type List = {

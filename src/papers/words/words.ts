@@ -2,7 +2,6 @@
 import { en } from './en.ts';
 import { es } from './es.ts';
 import type { Words } from './shape.ts';
-
 import { planeName } from './terms.ts';
 
 export type { Words };
