@@ -143,7 +143,7 @@ describe('zone areas by formula', () => {
   });
 });
 
-test('on any drawn outline the pieces of a plane add up to the plane', () => {
+describe('on any drawn outline the pieces of a plane add up to the plane', () => {
   const star = fc
     .array(fc.double({ min: 15, max: 60, noNaN: true }), { minLength: 5, maxLength: 12 })
     .map((radii) =>
@@ -153,32 +153,46 @@ test('on any drawn outline the pieces of a plane add up to the plane', () => {
       }),
     );
   const tags = ['eave', 'rake', 'ridge', 'hip', 'valley', 'high edge'] as const;
-  fc.assert(
-    fc.property(
-      star,
-      fc.nat(5),
-      fc.constantFrom('30.3-2A', '30.3-2B', '30.3-2E', '30.3-2H', '30.3-5A'),
-      (outline, shift, figure) => {
-        // Drawn with sides that may stand at any angle; then tagged at will, for the rules must cut any border.
-        const edges = outline.map((_, i) => (i === 0 ? 'eave' : 'rake'));
-        const drawn = roofOf({ form: 'planes', planes: [{ id: 'a', outline, edges, slope: '4:12' }] });
-        const roof = {
-          ...drawn,
-          planes: drawn.planes.map((plane) => ({
-            ...plane,
-            edges: plane.edges.map((edge, i) => ({
-              ...edge,
-              tag: tags[(i + shift) % tags.length] ?? 'eave',
-            })),
-          })),
-        };
-        const whole = roof.planes[0]?.planArea_ft2 ?? 0;
-        const sum = Object.values(
-          areas(roof, asce716.zoneRules(figure as '30.3-2A'), { a: 4, h: 12 }),
-        ).reduce((x, y) => x + y, 0);
-        expect(Math.abs(sum - whole) / whole).toBeLessThan(1e-5);
-      },
-    ),
-    { numRuns: 150 },
-  );
+  // Zones 2' and 1 lost a corner on this one while each difference was taken from the piece before it.
+  const lossy = [
+    ['85.0000 ft', '70.0000 ft'],
+    ['82.9904 ft', '77.5000 ft'],
+    ['77.5000 ft', '82.9904 ft'],
+    ['70.0000 ft', '85.0000 ft'],
+    ['62.5000 ft', '82.9904 ft'],
+    ['57.0096 ft', '77.5000 ft'],
+    ['55.0000 ft', '70.0000 ft'],
+    ['57.0096 ft', '62.5000 ft'],
+    ['62.5000 ft', '57.0096 ft'],
+    ['70.0000 ft', '55.0000 ft'],
+    ['86.0045 ft', '42.2794 ft'],
+    ['83.0363 ft', '62.4735 ft'],
+  ];
+  const missing = (outline: string[][], shift: number, figure: string) => {
+    // Drawn with sides that may stand at any angle; then tagged at will, for the rules must cut any border.
+    const edges = outline.map((_, i) => (i === 0 ? 'eave' : 'rake'));
+    const drawn = roofOf({ form: 'planes', planes: [{ id: 'a', outline, edges, slope: '4:12' }] });
+    const roof = {
+      ...drawn,
+      planes: drawn.planes.map((plane) => ({
+        ...plane,
+        edges: plane.edges.map((edge, i) => ({ ...edge, tag: tags[(i + shift) % tags.length] ?? 'eave' })),
+      })),
+    };
+    const whole = roof.planes[0]?.planArea_ft2 ?? 0;
+    const cut = areas(roof, asce716.zoneRules(figure as '30.3-2A'), { a: 4, h: 12 });
+    return Math.abs(Object.values(cut).reduce((x, y) => x + y, 0) - whole) / whole;
+  };
+  test('one with many corners at the strips', () => expect(missing(lossy, 2, '30.3-5A')).toBeLessThan(1e-5));
+  const figures = fc.constantFrom('30.3-2A', '30.3-2B', '30.3-2E', '30.3-2H', '30.3-5A');
+  test('any', () =>
+    fc.assert(
+      fc.property(
+        star,
+        fc.nat(5),
+        figures,
+        (outline, shift, figure) => missing(outline, shift, figure) < 1e-5,
+      ),
+      { numRuns: 150 },
+    ));
 });

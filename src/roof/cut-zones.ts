@@ -6,7 +6,7 @@
 import type { Band, ZoneRule } from '../standards/asce-7-curves/zone-rule.ts';
 import { stripOf } from './bands.ts';
 import { areaOf, type Region } from './point.ts';
-import { intersect, subtract, unite } from './region.ts';
+import { intersect, split, unite } from './region.ts';
 import type { OutsideEdge, Plane, Roof } from './roof.ts';
 
 export interface ZoneMeasures {
@@ -47,13 +47,14 @@ function zonesOfPlane(plane: Plane, roof: Roof, rules: readonly ZoneRule[], meas
   const pieces: { zone: string; region: Region }[] = [];
   for (const rule of rules) {
     if (areaOf(left) < DUST) break;
-    const region =
-      rule.where.length === 0
-        ? left
-        : intersect(left, unite(rule.where.map((bands) => allOf(bands, plane, roof, measures))));
-    if (areaOf(region) < DUST) continue;
-    pieces.push({ zone: rule.zone, region });
-    left = rule.where.length === 0 ? [] : subtract(left, region);
+    if (rule.where.length === 0) return [...pieces, { zone: rule.zone, region: left }];
+    const { within, outside } = split(
+      left,
+      unite(rule.where.map((bands) => allOf(bands, plane, roof, measures))),
+    );
+    if (areaOf(within) < DUST) continue;
+    pieces.push({ zone: rule.zone, region: within });
+    left = outside;
   }
   return pieces;
 }
@@ -64,7 +65,8 @@ function splitOverhang(plane: Plane, zone: string, region: Region, overhang: Reg
     return area < DUST ? [] : [{ plane, zone, overhang: over, region: part, planArea_ft2: area / 144 }];
   };
   if (overhang.length === 0) return piece(region, false);
-  return [...piece(subtract(region, overhang), false), ...piece(intersect(region, overhang), true)];
+  const { within, outside } = split(region, overhang);
+  return [...piece(outside, false), ...piece(within, true)];
 }
 
 function overhangOf(plane: Plane): Region {
