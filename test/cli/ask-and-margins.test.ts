@@ -18,7 +18,13 @@ describe('deckbite ask', () => {
   });
 
   test('leaves 0 when nothing needs asking', () => {
-    const { code, out } = deckbite('ask', demo('b-long-hall'));
+    const hall = read('b-long-hall');
+    const path = join(temporary(), 'job.json');
+    writeFileSync(
+      path,
+      JSON.stringify({ ...hall, details: { ...hall.details, edgeMember: 'like the supports' } }),
+    );
+    const { code, out } = deckbite('ask', path, '--shelf', demo('shelf'));
     expect([code, out.includes('Nothing needs to be asked.')]).toEqual([0, true]);
   });
 

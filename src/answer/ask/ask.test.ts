@@ -199,7 +199,7 @@ describe('what is asked', () => {
   });
 
   test('nothing is asked of a job in which everything that matters is given', () => {
-    const report = reports.get('long hall') as AskReport;
+    const report = reportOf(withField(jobs['long hall'], 'details.edgeMember', 'like the supports'));
     expect([report.questions, report.withoutRange]).toEqual([[], []]);
   });
 

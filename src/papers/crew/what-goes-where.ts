@@ -48,7 +48,7 @@ function warnings(sheet: Sheet): void {
 
 /** What the joints leave of the page, so that plan and joints stand on one; within what can be read. */
 const planHeight = (sheet: Sheet, rows: readonly CrewRow[]): number =>
-  Math.max(170, Math.min(270, sheet.bottom - sheet.y - jointRowsHeight(sheet, rows) - 30));
+  Math.max(130, Math.min(270, sheet.bottom - sheet.y - jointRowsHeight(sheet, rows) - 30));
 
 /** The primary row's spacing in each zone, in the numbers to chalk. */
 function chalkPlan(sheet: Sheet, rows: readonly CrewRow[]): void {
